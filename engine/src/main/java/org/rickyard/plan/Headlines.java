@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -37,6 +38,7 @@ import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.BucketRate;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
@@ -104,6 +106,7 @@ public final class Headlines {
                 headlines,
                 plan.table("feed-balance"),
                 List.of(FeedBalance.DAYS_FEED_LASTS, FeedBalance.SURPLUS_OR_SHORTFALL));
+        addSlowest(headlines, plan.table(GangRates.GANGS));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
         addLate(headlines, plan.table(SeasonTables.PLAN_ID));
@@ -152,7 +155,7 @@ public final class Headlines {
      */
     public static String leftOut(WorkPlan plan, Function<TableSpec, String> sheet) {
         StringJoiner words = new StringJoiner(", ", "and ", "").setEmptyValue("");
-        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID));
+        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID, GangRates.GANGS));
         for (Headline headline : of(plan)) {
             ResultTable table = headline.table();
             int more = table.rows() - MOST_ROWS_OF_A_TABLE;
@@ -210,6 +213,29 @@ public final class Headlines {
                 shown++;
             }
         }
+    }
+
+    /** How fast each gang goes, and what holds it up, on the field where it goes slowest: the day is planned by that. */
+    private static void addSlowest(List<Headline> headlines, ResultTable gangs) {
+        Values rates = gangs.of(GangRates.GANG_RATE);
+        Map<String, List<Integer>> jobs = new LinkedHashMap<>();
+        for (int row = 0; row < gangs.rows(); row++) {
+            // By where it is typed, for many jobs have no name.
+            String job = gangs.name(Quantities.HOLDING, row) + '\n' + gangs.written(row);
+            jobs.computeIfAbsent(job, any -> new ArrayList<>()).add(row);
+        }
+        jobs.values().stream().limit(MOST_ROWS_OF_A_TABLE).forEach(rows -> {
+            int slowest = rows.stream()
+                    .filter(rates::has)
+                    .min(Comparator.comparingDouble(rates::number))
+                    .orElse(rows.get(0));
+            String about = about(gangs, slowest) + (rows.size() > 1 ? ", where the gang is slowest" : "");
+            String holding = gangs.name(Quantities.HOLDING, slowest);
+            headlines.add(new Headline(gangs, GangRates.RATE_OF_GANG, slowest, holding, about));
+            if (rates.has(slowest)) {
+                headlines.add(new Headline(gangs, GangRates.BOTTLENECK_OF_GANG, slowest, holding, about));
+            }
+        });
     }
 
     /** Whether a machine pays, and from what area on; where there is none the sentence says so. */

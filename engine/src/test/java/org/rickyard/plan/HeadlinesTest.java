@@ -111,6 +111,46 @@ class HeadlinesTest {
                 .isEmpty();
     }
 
+    /** Of a gang the field where it goes slowest, one for each job; a field for each would drown the rest. */
+    @Test
+    void aGangIsAnsweredWhereItIsSlowest() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "Distance to clamp (km)"),
+                        row("Near", "grass", 10, 20, "as carted fresh", 1),
+                        row("Far", "grass", 10, 20, "as carted fresh", 9),
+                        row("Hill", "maize", 10, 40, "as carted fresh", 1))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Payload (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Forager", "forager", 6, 9, 75, null, null, null),
+                        row("Trailer", "trailer", null, null, null, 12, 25, 35))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("grass", "foraging", "Forager; Trailer x 3"),
+                        row("Hill", "foraging", "Forager; Trailer x 3"))
+                .run();
+        assertThat(Headlines.of(worked.plan()).stream()
+                        .filter(headline -> headline.table().spec().id().equals("gangs"))
+                        .map(headline ->
+                                headline.about() + ": " + headline.formula().id()))
+                .containsExactly(
+                        "Far, where the gang is slowest: gang-rate",
+                        "Far, where the gang is slowest: bottleneck",
+                        "Hill: gang-rate",
+                        "Hill: bottleneck");
+    }
+
     private static List<String> bought(Object[]... products) {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10))
