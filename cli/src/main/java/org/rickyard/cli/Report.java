@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.Headlines;
@@ -52,9 +51,9 @@ final class Report {
     private void answers() {
         PrintWriter out = console.answers();
         AnswerLines.of(run.plan()).forEach(out::println);
-        int more = Headlines.leftOut(run.plan());
-        if (more > 0) {
-            out.println("  and " + Counted.more(more, "row") + " on the result sheets");
+        String more = Headlines.leftOut(run.plan(), run.sheets().places()::sheet);
+        if (!more.isEmpty()) {
+            out.println(more);
         }
         out.flush();
     }

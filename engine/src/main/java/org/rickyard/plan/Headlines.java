@@ -1,10 +1,15 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Formula;
@@ -13,6 +18,7 @@ import org.rickyard.lists.Counted;
 import org.rickyard.plan.season.SeasonTables;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
@@ -32,6 +38,7 @@ import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.BucketRate;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
@@ -99,6 +106,7 @@ public final class Headlines {
                 headlines,
                 plan.table("feed-balance"),
                 List.of(FeedBalance.DAYS_FEED_LASTS, FeedBalance.SURPLUS_OR_SHORTFALL));
+        addSlowest(headlines, plan.table(GangRates.GANGS));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
         addLate(headlines, plan.table(SeasonTables.PLAN_ID));
@@ -141,23 +149,22 @@ public final class Headlines {
                 : List.of(ProductOrder.PACKS_TO_BUY);
     }
 
-    /** How many rows of those tables are not among the answers. */
-    public static int leftOut(WorkPlan plan) {
-        int more = 0;
-        for (String id : List.of(
-                "holding-totals",
-                "spray-blocks",
-                "tank-mix",
-                "product-order",
-                "clamps",
-                "feed-balance",
-                "pit-digging",
-                "season",
-                "own-or-hire",
-                "holding-costs")) {
-            more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
+    /**
+     * What is not among the answers, for there would be too many: "and 2 more rows on 'Spray blocks', 5 on 'Tank mix'";
+     * empty where nothing is. The sheets are named, since the rows left out are of whichever holding comes last there.
+     */
+    public static String leftOut(WorkPlan plan, Function<TableSpec, String> sheet) {
+        StringJoiner words = new StringJoiner(", ", "and ", "").setEmptyValue("");
+        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID, GangRates.GANGS));
+        for (Headline headline : of(plan)) {
+            ResultTable table = headline.table();
+            int more = table.rows() - MOST_ROWS_OF_A_TABLE;
+            if (more > 0 && counted.add(table.spec().id())) {
+                words.add((words.length() == 0 ? Counted.more(more, "row") : more) + " on '" + sheet.apply(table.spec())
+                        + "'");
+            }
         }
-        return more;
+        return words.toString();
     }
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
@@ -206,6 +213,29 @@ public final class Headlines {
                 shown++;
             }
         }
+    }
+
+    /** How fast each gang goes, and what holds it up, on the field where it goes slowest: the day is planned by that. */
+    private static void addSlowest(List<Headline> headlines, ResultTable gangs) {
+        Values rates = gangs.of(GangRates.GANG_RATE);
+        Map<String, List<Integer>> jobs = new LinkedHashMap<>();
+        for (int row = 0; row < gangs.rows(); row++) {
+            // By where it is typed, for many jobs have no name.
+            String job = gangs.name(Quantities.HOLDING, row) + '\n' + gangs.written(row);
+            jobs.computeIfAbsent(job, any -> new ArrayList<>()).add(row);
+        }
+        jobs.values().stream().limit(MOST_ROWS_OF_A_TABLE).forEach(rows -> {
+            int slowest = rows.stream()
+                    .filter(rates::has)
+                    .min(Comparator.comparingDouble(rates::number))
+                    .orElse(rows.get(0));
+            String about = about(gangs, slowest) + (rows.size() > 1 ? ", where the gang is slowest" : "");
+            String holding = gangs.name(Quantities.HOLDING, slowest);
+            headlines.add(new Headline(gangs, GangRates.RATE_OF_GANG, slowest, holding, about));
+            if (rates.has(slowest)) {
+                headlines.add(new Headline(gangs, GangRates.BOTTLENECK_OF_GANG, slowest, holding, about));
+            }
+        });
     }
 
     /** Whether a machine pays, and from what area on; where there is none the sentence says so. */

@@ -6,6 +6,7 @@ import static org.rickyard.testing.SeasonBook.row;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.testing.SeasonBook;
 
 /** What the answers are called on Summary and at the command line. */
@@ -68,6 +69,86 @@ class HeadlinesTest {
                         "T2, spraying, Sprayer: total-spray-mix",
                         "T1, Fungicide, Sprayer: product-total",
                         "T2, Fungicide, Sprayer: product-total");
+    }
+
+    /** Twenty rows of a sheet are shown; of the others it is said where they stand, jobs or none. */
+    @Test
+    void whatIsNotShownIsSaidWithItsSheets() {
+        Object[][] fields = new Object[31][];
+        fields[0] = row("Field", "Crop", "Area (ha)");
+        for (int field = 1; field < fields.length; field++) {
+            fields[field] = row("F" + field, "wheat", field);
+        }
+        SeasonBook.Worked once = new SeasonBook()
+                .sheet("Fields", fields)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        row("Combine", "combine", 6, 5))
+                .run();
+        assertThat(Headlines.leftOut(once.plan(), TableSpec::sheet)).isEqualTo("and 10 more rows on 'Work rates'");
+        Object[][] jobs = new Object[23][];
+        jobs[0] = row("Job", "Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)");
+        for (int job = 1; job < jobs.length; job++) {
+            jobs[job] = row("J" + job, "F" + job, "spray", "Sprayer", job == 1 ? null : "Fungicide", 1, 200);
+        }
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", fields)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet("Jobs", jobs)
+                .run();
+        assertThat(Headlines.leftOut(worked.plan(), TableSpec::sheet))
+                .isEqualTo("and 2 more rows on 'Spray blocks', 1 on 'Tank mix'");
+        assertThat(Headlines.leftOut(
+                        new SeasonBook()
+                                .sheet("Fields", fields[0], fields[1])
+                                .run()
+                                .plan(),
+                        TableSpec::sheet))
+                .isEmpty();
+    }
+
+    /** Of a gang the field where it goes slowest, one for each job; a field for each would drown the rest. */
+    @Test
+    void aGangIsAnsweredWhereItIsSlowest() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "Distance to clamp (km)"),
+                        row("Near", "grass", 10, 20, "as carted fresh", 1),
+                        row("Far", "grass", 10, 20, "as carted fresh", 9),
+                        row("Hill", "maize", 10, 40, "as carted fresh", 1))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Payload (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Forager", "forager", 6, 9, 75, null, null, null),
+                        row("Trailer", "trailer", null, null, null, 12, 25, 35))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("grass", "foraging", "Forager; Trailer x 3"),
+                        row("Hill", "foraging", "Forager; Trailer x 3"))
+                .run();
+        assertThat(Headlines.of(worked.plan()).stream()
+                        .filter(headline -> headline.table().spec().id().equals("gangs"))
+                        .map(headline ->
+                                headline.about() + ": " + headline.formula().id()))
+                .containsExactly(
+                        "Far, where the gang is slowest: gang-rate",
+                        "Far, where the gang is slowest: bottleneck",
+                        "Hill: gang-rate",
+                        "Hill: bottleneck");
     }
 
     private static List<String> bought(Object[]... products) {

@@ -32,6 +32,8 @@ class WrittenLooksTest {
             "Herbicide against docks, nettles and thistles in old grassland, liquid", "Granule " + "g".repeat(60));
     /** Between the margins of an upright page, in points. */
     private static final double PAGE_HEIGHT = 297 / 25.4 * 72 - 2 * 0.6 * 72;
+    /** Of A4 upright between margins of 0.4 in. */
+    private static final double PAGE_WIDTH = 595 - 2 * 0.4 * 72;
 
     @TempDir
     private static Path folder;
@@ -249,6 +251,22 @@ class WrittenLooksTest {
             }
         }
         assertThat(scales).contains(75).anyMatch(scale -> scale < 75).allMatch(scale -> scale >= 50);
+    }
+
+    /** In letters whose digits are seven points wide at eleven a card that is wider prints an empty page behind it. */
+    @Test
+    void cardsAreOnePageAcrossInWideLettersToo() {
+        for (XSSFSheet sheet :
+                List.of(full.getSheet("Clamp cards"), feet.getSheet("Clamp cards"), full.getSheet("Spray cards"))) {
+            double characters = 0;
+            for (int column = 0; sheet.getColumnWidth(column) != 256 * sheet.getDefaultColumnWidth(); column++) {
+                characters += sheet.getColumnWidth(column) / 256.0;
+            }
+            assertThat(characters).isGreaterThan(90);
+            assertThat(characters * 7 * sheet.getPrintSetup().getScale() / 100)
+                    .as(sheet.getSheetName())
+                    .isLessThan(PAGE_WIDTH);
+        }
     }
 
     /** A row can only be so high: the last cautions of a clamp of which much is to be said were below its edge. */

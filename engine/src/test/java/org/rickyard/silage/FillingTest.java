@@ -196,9 +196,21 @@ class FillingTest {
                     .singleElement()
                     .asString()
                     .contains("Clamps!F3")
-                    .contains("'Packer', 'Second packer'")
+                    .contains("('Packer', 'Second packer'): type")
                     .contains("type in Roller mass what rolls the clamp 'Bay'");
             assertThat(book.table("clamp-rolling").rows()).isEqualTo(1);
+        }
+    }
+
+    /** Two are listed, so the empty sheet must not say that none is. */
+    @Test
+    void whereSeveralAreListedTheSheetOfRollersSaysThatOneIsWanted() throws IOException {
+        try (SilageBook book =
+                gang(null, null, row("Second packer", "clamp roller", 1, null, null, null, null, 12, null, null))) {
+            assertThat(book.table("clamp-rollers").rows()).isZero();
+            assertThat(book.table("clamp-rollers").emptyBecause())
+                    .isEqualTo(
+                            "no clamp has a roller mass, and not exactly one kind of clamp roller is listed for its holding");
         }
     }
 }

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
@@ -34,9 +36,11 @@ import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.spraying.ContentDose;
+import org.rickyard.trade.spraying.Spreading;
 
 /**
  * In which units each holding has asked, so that it can be answered in them. A kind of unit is read off the first column
@@ -79,7 +83,7 @@ public final class OwnUnits {
             new Telling(Kind.PRESSURE, Machines.LIST, Machines.HIGHEST_PRESSURE));
 
     /**
-     * A dose in a customary unit.
+     * A dose in a unit whose amounts are wanted in the same.
      *
      * @param dose as it is asked: pt/ac
      * @param amount what is then wanted: pt
@@ -342,7 +346,32 @@ public final class OwnUnits {
                         pack.filter(unit -> unit.isSameScale(asked.amount())).isPresent()
                                 && table.unit(symbol, row).equals(asked.own().symbol()))
                 .findFirst()
-                .map(asked -> OwnUnit.of(symbol, asked.amount()));
+                .map(Asked::amount)
+                .or(() -> ofSpreading(table, symbol, row))
+                .map(amount -> OwnUnit.of(symbol, amount));
+    }
+
+    /** Slurry and muck have neither packs nor stock: the unit of the doses, if those of all jobs are in the same. */
+    private static Optional<Unit> ofSpreading(ResultTable table, Symbol symbol, int row) {
+        ResultTable spreads = table.other(Spreading.TABLE);
+        if (spreads == null || table.spec().column(Keys.PRODUCT_KEY).isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Unit> amounts = new HashSet<>();
+        double product = table.of(Keys.PRODUCT_KEY).number(row);
+        for (int spread = 0; spread < spreads.rows(); spread++) {
+            if (spreads.of(Keys.PRODUCT_KEY).number(spread) == product) {
+                Optional<Unit> dose = typedIn(spreads, Quantities.SPREAD_DOSE, spread);
+                amounts.add(ON_AN_AREA.stream()
+                        .filter(asked -> dose.filter(unit -> unit.isSameScale(asked.dose()))
+                                        .isPresent()
+                                && table.unit(symbol, row).equals(asked.own().symbol()))
+                        .findFirst()
+                        .map(Asked::amount)
+                        .orElse(null));
+            }
+        }
+        return amounts.size() == 1 ? Optional.ofNullable(amounts.iterator().next()) : Optional.empty();
     }
 
     private static Unit amount(Unit unit, Unit own) {
@@ -369,7 +398,10 @@ public final class OwnUnits {
                 Units.CWT,
                 Units.CWT_US,
                 Units.SHORT_TON,
-                Units.LONG_TON)) {
+                Units.LONG_TON,
+                // Slurry and muck are ordered, carted and talked of by these, though products are reckoned in L and kg.
+                Units.M3,
+                Units.T)) {
             Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;
             Unit amount = amount(unit, own);
             bases.forEach(basis -> asked.add(new Asked(amount.over(basis), amount, own)));

@@ -63,7 +63,7 @@ public final class ClampRollers {
         plan.add(
                 ClampPackingTables.ROLLERS,
                 withRollers(rows),
-                "no clamp has a roller mass, and no clamp roller is listed for its holding");
+                "no clamp has a roller mass, and not exactly one kind of clamp roller is listed for its holding");
     }
 
     /** The machine that rolls a clamp for which no roller mass is typed; -1 if none is listed, or several. */
@@ -84,7 +84,7 @@ public final class ClampRollers {
                             found.length + " kinds of clamp roller are listed ('"
                                     + machines.text(Machines.MACHINE, found[0]) + "', '"
                                     + machines.text(Machines.MACHINE, found[1])
-                                    + "' …): type in Roller mass what rolls the clamp '"
+                                    + (found.length > 2 ? "' …" : "'") + "): type in Roller mass what rolls the clamp '"
                                     + clamps.text(Clamps.CLAMP, clamp) + "', all together."));
         }
         return found.length == 1 ? found[0] : -1;

@@ -72,7 +72,10 @@ final class AboutSheet {
         page.line().text(Looks.HEADING, "Cautions");
         Set<String> cautions = new LinkedHashSet<>();
         for (ResultTable table : plan.tables()) {
-            cautions.addAll(table.spec().cautions());
+            // Those of work that is not in the workbook would drown those that are.
+            if (table.rows() > 0) {
+                cautions.addAll(table.spec().cautions());
+            }
         }
         for (String caution : cautions) {
             page.paragraph(page.line(), Looks.CAUTION, "- " + caution, ACROSS);

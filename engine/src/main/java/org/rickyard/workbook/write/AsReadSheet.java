@@ -15,6 +15,8 @@ import org.rickyard.lists.read.AsRead;
 final class AsReadSheet extends OurSheet {
     private static final int COUNT_ROW = 4;
     private static final int LABEL_ROW = 5;
+    static final String TITLE = "As read: the words of your lists when the workbook was run";
+
     static final int FIRST_ROW = 6;
     private static final int READ = 2;
     private static final int NOW = 3;
@@ -55,7 +57,7 @@ final class AsReadSheet extends OurSheet {
         int rows = filled.size() + lists.count();
         sheet.begin(List.of(14, 20, 60, 60, 20), FIRST_ROW, 0);
         sheet.row(0, 22);
-        sheet.text(0, looks.of(Looks.TITLE), "As read: the words of your lists when the workbook was run");
+        sheet.text(0, looks.of(Looks.TITLE), TITLE);
         sheet.row(1);
         sheet.formula(0, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
         sheet.row(2);

@@ -22,6 +22,8 @@ import org.rickyard.workbook.graft.CellLook;
 
 /** Basis: the constants, conversions, reference tables and formulas all results rest on, with their sources. */
 final class BasisSheet implements BasisPlaces {
+    static final String TITLE = "Basis: what every result rests on";
+
     private static final int FIRST_CONSTANT = 4;
     /** Of a constant told as it is. */
     private static final int MOST_DECIMALS = 8;
@@ -87,7 +89,7 @@ final class BasisSheet implements BasisPlaces {
     /** The sheet itself. */
     PlainSheet build(Looks.Numbers looks, ConstantsInForce inForce) {
         PlainSheet basis = new PlainSheet(looks, List.of(44, 16, 14, 70, 60, 34), 1);
-        basis.line().text(Looks.TITLE, "Basis: what every result rests on").height(22);
+        basis.line().text(Looks.TITLE, TITLE).height(22);
         basis.line()
                 .text(
                         Looks.TEXT,

@@ -1,6 +1,9 @@
 package org.rickyard.workbook.write;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.rickyard.audit.BalanceCheck;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
@@ -71,6 +74,9 @@ final class ChecksSheet {
         page.line();
         page.line().text(Looks.HEADING, HEADING);
         head(page, "Total", "Verdict", "What must agree", "One way", "Other way", "Rows withheld");
+        if (checks.isEmpty()) {
+            page.line().text(Looks.TEXT, "No total here is reached by two routes.");
+        }
         for (BalanceCheck check : checks) {
             int row = page.next();
             page.line()
@@ -110,16 +116,10 @@ final class ChecksSheet {
         }
         page.line();
         page.line().text(Looks.HEADING, "Cautions that hold for whole sheets");
-        for (ResultTable table : plan.tables()) {
-            if (table.rows() > 0) {
-                for (String caution : table.spec().cautions()) {
-                    page.line()
-                            .text(Looks.TEXT, places.sheet(table.spec()))
-                            .text(Looks.CAUTION, "CAUTION")
-                            .text(Looks.CAUTION_WRAPPED, caution);
-                }
-            }
-        }
+        ofWholeSheets(plan, places).forEach((caution, sheets) -> page.line()
+                .text(Looks.TEXT_WRAPPED, String.join(", ", sheets))
+                .text(Looks.CAUTION, "CAUTION")
+                .text(Looks.CAUTION_WRAPPED, caution));
         page.line();
         page.line().text(Looks.HEADING, "Rows of the result sheets in their places (live)");
         int first = page.next();
@@ -134,6 +134,19 @@ final class ChecksSheet {
         }
         master.formula(Looks.CHECK, masterFormula("B" + (first + 1) + ":B" + page.next()), master());
         return page;
+    }
+
+    /** Each caution once, with the sheets it stands on: what is said twelve times is not read. */
+    private static Map<String, List<String>> ofWholeSheets(WorkPlan plan, SheetPlaces places) {
+        Map<String, List<String>> sheets = new LinkedHashMap<>();
+        for (ResultTable table : plan.tables()) {
+            if (table.rows() > 0) {
+                for (String caution : table.spec().cautions()) {
+                    sheets.computeIfAbsent(caution, c -> new ArrayList<>()).add(places.sheet(table.spec()));
+                }
+            }
+        }
+        return sheets;
     }
 
     private static void head(PlainSheet page, String... labels) {

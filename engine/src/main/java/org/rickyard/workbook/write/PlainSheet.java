@@ -149,7 +149,10 @@ final class PlainSheet extends OurSheet {
             }
         }
         if (cards) {
-            sheet.endCards(List.copyOf(pages), highest);
+            sheet.endCards(
+                    List.copyOf(pages),
+                    highest,
+                    widths.stream().mapToInt(width -> width).sum());
         } else {
             sheet.end();
         }

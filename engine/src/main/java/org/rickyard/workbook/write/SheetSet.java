@@ -156,7 +156,7 @@ public final class SheetSet {
                     sheets.add(new Sheet(
                             id,
                             name,
-                            SummarySheet.build(looks, plan, places, marks, findings, check, verdict),
+                            SummarySheet.build(looks, plan, names, places, marks, findings, check, verdict),
                             List.of(),
                             2,
                             0));

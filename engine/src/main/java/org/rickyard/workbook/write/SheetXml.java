@@ -31,6 +31,11 @@ final class SheetXml {
     private static final int SMALLEST_CARD_SCALE = 50;
     /** Between the margins of an upright A4 page, in points, with a little to spare for the printer. */
     private static final int CARD_ROOM = 740;
+    /**
+     * And across, in characters: of wide letters (a digit of seven points at eleven), which a machine takes that has not
+     * the workbook's own. What is wider prints a page with nothing on it behind each card.
+     */
+    private static final int CARD_WIDTH = 76;
 
     static final int LINE_HEIGHT = 15;
     private static final int HIGHEST_ROW = 405;
@@ -329,19 +334,21 @@ final class SheetXml {
     }
 
     /** Cards that hold much are printed smaller, all alike, so that none breaks over two pages. */
-    private static int cardScale(int highest) {
-        return Math.max(SMALLEST_CARD_SCALE, Math.min(CARD_SCALE, 100 * CARD_ROOM / Math.max(1, highest)));
+    private static int cardScale(int highest, int width) {
+        int fitting = Math.min(100 * CARD_ROOM / Math.max(1, highest), 100 * CARD_WIDTH / Math.max(1, width));
+        return Math.max(SMALLEST_CARD_SCALE, Math.min(CARD_SCALE, fitting));
     }
 
     /**
      * Ends the part as cards for print, upright; each of these rows begins a page.
      *
      * @param highest of the cards in points, with what is repeated over it
+     * @param width of all columns in characters
      */
-    void endCards(List<Integer> firstRows, int highest) throws IOException {
+    void endCards(List<Integer> firstRows, int highest, int width) throws IOException {
         endRow();
         out.put(MARGINS);
-        out.put("<pageSetup paperSize=\"9\" scale=\"" + cardScale(highest) + "\" orientation=\"portrait\"/>");
+        out.put("<pageSetup paperSize=\"9\" scale=\"" + cardScale(highest, width) + "\" orientation=\"portrait\"/>");
         out.put(FOOTER);
         if (!firstRows.isEmpty()) {
             int breaks = firstRows.size();

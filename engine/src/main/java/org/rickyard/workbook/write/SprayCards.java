@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Counted;
@@ -75,7 +76,11 @@ final class SprayCards {
             RowMarks marks,
             String masterCheck,
             String masterCheckValue) {
-        PlainSheet page = new PlainSheet(looks, List.of(48, 14, 13, 13, 11), 2).asCards();
+        boolean acres = IntStream.range(0, plan.table(LOADS).rows()).anyMatch(row -> plan.ownUnits()
+                .of(plan.table(LOADS), TankLoads.AREA_IN_TANKFUL, row)
+                .isPresent());
+        List<Integer> widths = acres ? List.of(48, 14, 13, 13, 11, 11) : List.of(48, 14, 13, 13, 11);
+        PlainSheet page = new PlainSheet(looks, widths, 2).asCards();
         page.line().text(Looks.TITLE, "Spray cards").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         SprayCards cards = new SprayCards(page, plan, places, marks);
@@ -244,6 +249,9 @@ final class SprayCards {
                 .text(Looks.LABEL, "Area, ha")
                 .text(Looks.LABEL, "Spray, L");
         own.ifPresent(unit -> head.text(Looks.LABEL, "Spray, " + unit.unit()));
+        // Who counts in acres drives by them: without them he would reckon back from what is sprayed.
+        Optional<OwnUnit> land = plan.ownUnits().of(loads, TankLoads.AREA_IN_TANKFUL, rows.get(0));
+        land.ifPresent(unit -> head.text(Looks.LABEL, "Area, " + unit.unit()));
         for (int row : rows.subList(0, Math.min(rows.size(), MOST_TANKFULS))) {
             PlainSheet.Line line = page.line()
                     .text(Looks.NAME_WRAPPED, loads.of(Quantities.FIELD).word(row))
@@ -251,6 +259,7 @@ final class SprayCards {
             value(line, loads, TankLoads.AREA_IN_TANKFUL, row);
             value(line, loads, TankLoads.LITRES, row);
             own.ifPresent(unit -> parts.own(line, unit, loads, TankLoads.LITRES, row, Optional.empty()));
+            land.ifPresent(unit -> parts.own(line, unit, loads, TankLoads.AREA_IN_TANKFUL, row, Optional.empty()));
         }
         if (rows.size() > MOST_TANKFULS) {
             page.line()

@@ -33,6 +33,7 @@ final class SummarySheet {
     static PlainSheet build(
             Looks.Numbers looks,
             WorkPlan plan,
+            Map<String, String> names,
             SheetPlaces places,
             RowMarks marks,
             List<Finding> findings,
@@ -58,6 +59,12 @@ final class SummarySheet {
                 : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
+        if (headings.isEmpty()) {
+            page.line()
+                    .text(
+                            Looks.TEXT,
+                            "None of the chief answers comes of these lists; the sheets below hold what does.");
+        }
         for (Map.Entry<String, List<Headlines.Headline>> holding : headings.entrySet()) {
             page.line().text(Looks.HEADING, holding.getKey());
             RowAbove above = new RowAbove();
@@ -65,12 +72,12 @@ final class SummarySheet {
                 answer(page, plan, places, marks, headline, own, above.of(headline));
             }
         }
-        int more = Headlines.leftOut(plan);
-        if (more > 0) {
-            page.line().text(Looks.TEXT, "and " + more + " more on the result sheets");
+        String more = Headlines.leftOut(plan, places::sheet);
+        if (!more.isEmpty()) {
+            page.line().text(Looks.TEXT, more);
         }
         page.line();
-        contents(page, plan, places);
+        contents(page, plan, names);
         return page;
     }
 
@@ -97,15 +104,30 @@ final class SummarySheet {
         }
     }
 
-    private static void contents(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+    /** Every sheet of ours but this one, in the order of their tabs. */
+    private static void contents(PlainSheet page, WorkPlan plan, Map<String, String> names) {
         page.line().text(Looks.HEADING, "What stands where");
-        for (ResultTable table : plan.tables()) {
-            if (table.rows() > 0) {
-                page.line()
-                        .linkTo(new CellAddress(places.sheet(table.spec()), 0, 0))
-                        .text(Looks.TEXT, table.spec().title());
+        names.forEach((id, name) -> {
+            if (!id.equals(SheetSet.SUMMARY)) {
+                page.line().linkTo(new CellAddress(name, 0, 0)).text(Looks.TEXT, what(plan, id));
             }
-        }
+        });
+    }
+
+    private static String what(WorkPlan plan, String id) {
+        return switch (id) {
+            case SheetSet.SPRAY_CARDS -> "Spray cards: one for each block, to print and take along";
+            case SheetSet.CLAMP_CARDS -> "Clamp cards: one for each clamp, with its section and its dangers";
+            case SheetSet.BASIS -> BasisSheet.TITLE;
+            case SheetSet.TRAIL -> TrailSheet.TITLE;
+            case SheetSet.AS_READ -> AsReadSheet.TITLE;
+            case SheetSet.CHECKS -> "Checks: totals by two routes, all that was found, and the cautions";
+            case SheetSet.ABOUT -> "About: how to read these sheets, and what was read from where";
+            default -> {
+                ResultTable table = plan.table(id);
+                yield table.spec().title() + (table.rows() > 0 ? "" : " (no rows)");
+            }
+        };
     }
 
     private static void stops(PlainSheet page, List<Finding> findings) {

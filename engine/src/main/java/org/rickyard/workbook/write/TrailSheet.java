@@ -38,6 +38,8 @@ final class TrailSheet extends OurSheet {
     /** As wide as a page takes in readable letters. */
     private static final List<Integer> WIDTHS = List.of(20, 28, 16, 9, 36, 34, 52, 36, 29, 20);
 
+    static final String TITLE = "Trail: how each number came about";
+
     static final int HEAD_ROWS = 3;
     private static final int VALUE = 2;
 
@@ -77,7 +79,7 @@ final class TrailSheet extends OurSheet {
     void write(SheetXml sheet) throws IOException {
         sheet.begin(WIDTHS, HEAD_ROWS, 1);
         sheet.row(0, 22);
-        sheet.text(0, looks.of(Looks.TITLE), "Trail: how each number came about");
+        sheet.text(0, looks.of(Looks.TITLE), TITLE);
         sheet.formula(4, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
         sheet.row(1);
         sheet.text(
