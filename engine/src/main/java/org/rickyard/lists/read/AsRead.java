@@ -5,15 +5,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.rickyard.lists.CellAddress;
@@ -200,22 +197,13 @@ public final class AsRead {
                         table.address(table.headerRow(), column),
                         table.address(table.row(table.count() - 1), column)));
                 if (table.grid().isTurned()) {
-                    labels(table).values().forEach(cells -> filled.add(filled(table, cells.first(), cells.last())));
+                    FormAsRead.labels(table)
+                            .values()
+                            .forEach(cells -> filled.add(filled(table, cells.first(), cells.last())));
                 }
             }
         }
         return filled;
-    }
-
-    /** The labels of a form by the column of the sheet in which they stand below one another. */
-    private static SortedMap<Integer, SortedSet<CellAddress>> labels(FoundTable table) {
-        SortedMap<Integer, SortedSet<CellAddress>> labels = new TreeMap<>();
-        for (int label = table.firstColumn(); label <= table.lastColumn(); label++) {
-            CellAddress cell = table.address(table.headerRow(), label);
-            labels.computeIfAbsent(cell.column(), column -> new TreeSet<>(Comparator.comparingInt(CellAddress::row)))
-                    .add(cell);
-        }
-        return labels;
     }
 
     private static Filled filled(FoundTable table, CellAddress first, CellAddress last) {
@@ -255,7 +243,9 @@ public final class AsRead {
                 lines(list, sheet, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
             }
             if (table.grid().isTurned()) {
-                for (Map.Entry<Integer, List<Part>> row : turned(table).entrySet()) {
+                FormAsRead form = new FormAsRead(table);
+                rows(table, form);
+                for (Map.Entry<Integer, List<Part>> row : form.rows().entrySet()) {
                     lines(list, sheet, row.getKey(), row.getValue(), given, taker);
                 }
             } else {
@@ -266,7 +256,7 @@ public final class AsRead {
 
     /** Takes rows of a table one by one, each with its cells. */
     @FunctionalInterface
-    private interface RowTaker {
+    interface RowTaker {
         void take(int row, List<Part> parts) throws IOException;
     }
 
@@ -301,33 +291,6 @@ public final class AsRead {
                                     .filter(part -> !not.contains(part.column()))
                                     .toList()));
         }
-    }
-
-    /** The cells of a form by rows of its sheet, with those where a further label or thing would be typed. */
-    private SortedMap<Integer, List<Part>> turned(FoundTable table) throws IOException {
-        SortedMap<Integer, SortedMap<Integer, How>> rows = new TreeMap<>();
-        for (int label = table.firstColumn(); label <= table.lastColumn(); label++) {
-            CellAddress last = table.address(table.grid().rows() - 1, label);
-            rows.computeIfAbsent(last.row(), row -> new TreeMap<>()).put(last.column() + 1, How.WORDS);
-        }
-        labels(table)
-                .forEach((column, labels) -> rows.computeIfAbsent(labels.last().row() + 1, row -> new TreeMap<>())
-                        .put(column, How.WORDS));
-        rows(table, (row, parts) -> {
-            for (Part part : parts) {
-                if (row < table.grid().rows() && part.column() <= table.lastColumn()) {
-                    CellAddress cell = table.address(row, part.column());
-                    rows.computeIfAbsent(cell.row(), any -> new TreeMap<>()).put(cell.column(), part.how());
-                }
-            }
-        });
-        SortedMap<Integer, List<Part>> lines = new TreeMap<>();
-        rows.forEach((row, cells) -> lines.put(
-                row,
-                cells.entrySet().stream()
-                        .map(cell -> new Part(cell.getKey(), cell.getValue()))
-                        .toList()));
-        return lines;
     }
 
     private static Set<Integer> notOf(Map<Integer, BitSet> sometimes, int row) {
