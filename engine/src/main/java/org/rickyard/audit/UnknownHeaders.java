@@ -14,6 +14,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
+import org.rickyard.lists.Products;
 import org.rickyard.lists.header.Vocabulary;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
@@ -22,6 +23,17 @@ final class UnknownHeaders {
 
     private static final Pattern OF_A_CUT = Pattern.compile(
             "(?i).*\\b(?:1st|2nd|3rd|4th|first|second|third|fourth)[ -]?cut\\b.*|.*\\bcut[ -]?[1-6]\\b.*");
+
+    private static final Pattern MONEY_ALONE = Pattern.compile(
+            "(?i)\\s*[£$€]\\s*(?:/|per\\b|an?\\b)\\s*(ha|hectare|ac|acre|h|hr|hour|t|tonne|ton|bale)\\s*");
+
+    private static final Pattern NUTRIENT_OF_A_VOLUME = Pattern.compile(
+            "(?i).*\\b(N|nitrogen|P2O5|phosphate|K2O|potash)\\b.*\\b(?:kg|g)\\s*(?:/|per)\\s*(?:m3|m³|L|litre)"
+                    + "(?!\\w).*");
+
+    private static final Pattern TURNS_OF_A_WHEEL =
+            Pattern.compile("(?i).*\\bwheel\\b.*\\b(?:turns?|revs|revolutions?|circumference)\\b.*"
+                    + "|.*\\b(?:turns|revs|revolutions|circumference) of\\b.*\\bwheel\\b.*");
 
     private UnknownHeaders() {}
 
@@ -54,7 +66,10 @@ final class UnknownHeaders {
                             + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."
                             + waterOfJobs(place, headers)
                             + fuelOfMachines(place, headers)
-                            + outputOfMachines(place, headers)));
+                            + outputOfMachines(place, headers)
+                            + chargeOfMachines(place, headers)
+                            + turnsOfMachines(place, headers)
+                            + nutrientOfProducts(place, headers)));
         }
         return findings;
     }
@@ -93,6 +108,54 @@ final class UnknownHeaders {
                         column,
                         "what a machine gets through in an hour is typed there once for all its jobs."))
                 .collect(Collectors.joining());
+    }
+
+    /** Money for a hectare may be what is paid for the machine, what it costs or what it earns. */
+    private static String chargeOfMachines(Place place, List<String> headers) {
+        return place.list() != Machines.LIST
+                ? ""
+                : headers.stream()
+                        .filter(header -> MONEY_ALONE.matcher(header).matches())
+                        .findFirst()
+                        .map(header ->
+                                " \"" + header + "\" names a unit and not what is counted in it: if the machine is"
+                                        + " hired or charged out at that, write " + Machines.CHARGE.name() + " ("
+                                        + header.strip()
+                                        + ") in its place.")
+                        .orElse("");
+    }
+
+    /** A drill is calibrated by turning its wheel: how far that would have gone is the distance of the test. */
+    private static String turnsOfMachines(Place place, List<String> headers) {
+        return place.list() != Machines.LIST
+                ? ""
+                : headers.stream()
+                        .filter(header -> TURNS_OF_A_WHEEL.matcher(header).matches())
+                        .findFirst()
+                        .map(header ->
+                                " If \"" + header + "\" is of a calibration, type turns × circumference of the wheel"
+                                        + " under " + Machines.TIMED_DISTANCE.name() + " (m): with "
+                                        + Machines.TEST_WEIGHT.name()
+                                        + " and " + Machines.WORKING_WIDTH.name()
+                                        + " beside it the rate is worked out on a sheet"
+                                        + " Spreader tests.")
+                        .orElse("");
+    }
+
+    /** Of slurry a laboratory counts by the cubic metre; a product holds a share. */
+    private static String nutrientOfProducts(Place place, List<String> headers) {
+        return place.list() != Products.LIST
+                ? ""
+                : headers.stream()
+                        .filter(header -> NUTRIENT_OF_A_VOLUME.matcher(header).matches())
+                        .findFirst()
+                        .map(header -> " \"" + header
+                                + "\" counts what a volume holds, and what a product holds is a share"
+                                + " by weight: divide kg/m3 (or g/L) by 10 × the density in kg/L and write it under "
+                                + Products.NITROGEN.name() + " (%), " + Products.PHOSPHATE.name() + " (%) or "
+                                + Products.POTASH.name() + " (%), with the Density beside it: 2.5 kg/m3 at 1 kg/L are"
+                                + " 0.25 %.")
+                        .orElse("");
     }
 
     /** That a header in one list may be a column of another; empty if none may. */

@@ -3,6 +3,7 @@ package org.rickyard.lists.header;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
@@ -24,6 +25,12 @@ public final class ChoiceByContents {
     private static final int LEAST_WORDS = 2;
     /** Fewer other headers could be anything. */
     private static final int LEAST_MATCHED = 3;
+    /**
+     * Headers that ask what the thing beside them is. In a register of two columns nothing else tells, and under "Used
+     * with" there would be words of types too.
+     */
+    private static final Set<String> WHAT_IT_IS = Set.of(
+            "what it is", "what is it", "what", "kind of kit", "type of kit", "sort", "sort of kit", "sort of machine");
 
     private final Grid grid;
     private final HeaderRow headerRow;
@@ -45,7 +52,9 @@ public final class ChoiceByContents {
                         && (match.missing().get(0) + " or ")
                                 .startsWith(wanted.get().name() + " or ");
                 if (alone && match.matched() >= LEAST_MATCHED) {
-                    settle(match, wanted.get(), headers, row, vocabularies);
+                    settle(match, wanted.get(), headers, row, vocabularies, false);
+                } else if (alone && wanted.get() == Machines.TYPE) {
+                    settle(match, wanted.get(), headers, row, vocabularies, true);
                 }
             }
         }
@@ -58,14 +67,23 @@ public final class ChoiceByContents {
                 .findFirst();
     }
 
+    /** @param few whether so few other headers are known that this one has to ask what the machine is */
     private void settle(
-            HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row, List<Vocabulary> vocabularies) {
+            HeaderRow.Match match,
+            ColumnSpec wanted,
+            String[] headers,
+            int row,
+            List<Vocabulary> vocabularies,
+            boolean few) {
         Map<String, String> words = ChoiceWords.of(wanted);
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
             if (isOpen(match.headings()[i])
                     && headers[column] != null
+                    && (!few
+                            || WHAT_IT_IS.contains(Words.normal(headers[column]))
+                                    && holdsNothingElse(words, column, row + 1))
                     && holds(words, wanted, column, row + 1, match.headings()[i] != null)
                     && (wanted != Machines.TYPE
                             || !saysWork(headers[column], vocabularies)

@@ -2,6 +2,7 @@ package org.rickyard.lists.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,6 +19,7 @@ import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /**
  * The unit a header gives to its column.
@@ -28,6 +30,9 @@ import org.rickyard.quantity.Units;
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
     /** A day and what is made of days: how many hours of it are worked is another question. */
+    private static final Set<Symbol> NUTRIENTS =
+            Set.of(Quantities.NITROGEN_SHARE, Quantities.PHOSPHATE_SHARE, Quantities.POTASH_SHARE);
+
     private static final List<Unit> DAYS = List.of(Units.D, Units.WEEK, UnitText.MONTH, Units.YR);
 
     /** What insurance is a share of. */
@@ -301,6 +306,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (own.isSameScale(Units.L_PER_MIN) && caught) {
             return asked("What is caught takes a time: say in the header in how long it ran, as in " + column.name()
                     + " (ml in 30 s) or (fl oz in 25 s).");
+        }
+        if (unit.isCompatible(Units.KG_PER_M3) && NUTRIENTS.contains(column.symbol())) {
+            return asked(Words.quoted(rest) + " counts what a volume holds, and " + column.name()
+                    + " is a share by weight: divide kg/m3 (or g/L) by 10 × the density in kg/L and write it under "
+                    + example(column) + ", with the Density beside it: 2.5 kg/m3 at 1 kg/L are 0.25 %.");
         }
         return asked(Words.quoted(rest)
                 + (isTurnedRound(column, unit)

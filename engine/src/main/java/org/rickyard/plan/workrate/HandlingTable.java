@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
@@ -88,17 +90,37 @@ final class HandlingTable {
 
     private static void loads(PlanContext plan, GangRows gangs) {
         ListRows machines = plan.rows(Machines.LIST);
-        if (!machines.has(Machines.PAYLOAD) || !machines.has(Machines.ROUND_TIME)) {
-            return;
-        }
         Set<Integer> inGangs = new HashSet<>();
         gangs.gangs().forEach(gang -> gang.members().forEach(member -> inGangs.add(member.machine())));
+        if (!machines.has(Machines.PAYLOAD) || !machines.has(Machines.ROUND_TIME)) {
+            tellHalf(plan, machines, inGangs);
+            return;
+        }
         int[] rows = IntStream.range(0, machines.size())
                 .filter(machine -> moves(machines, machine) && !inGangs.contains(machine))
                 .toArray();
         if (rows.length > 0) {
             plan.add(HANDLING, new RowSources(rows.length).with(Role.MACHINE, machines, rows), "no machine loads");
         }
+    }
+
+    /** A load without the time it takes, or the other way about, is used for nothing where nobody has a header for it. */
+    private static void tellHalf(PlanContext plan, ListRows machines, Set<Integer> inGangs) {
+        boolean load = machines.has(Machines.PAYLOAD);
+        ColumnSpec there = load ? Machines.PAYLOAD : Machines.ROUND_TIME;
+        ColumnSpec lacking = load ? Machines.ROUND_TIME : Machines.PAYLOAD;
+        IntStream.range(0, machines.size())
+                .filter(machine -> moves(machines, machine) && !inGangs.contains(machine))
+                .filter(machine -> !machines.isFilled(Machines.OUTPUT, machine) && !digs(machines, machine))
+                .findFirst()
+                .ifPresent(machine -> plan.findings()
+                        .add(Finding.note(
+                                machines.address(there, machine).orElse(null),
+                                "the " + there.symbol().name() + " of '" + machines.text(Machines.MACHINE, machine)
+                                        + "' is used for nothing: with a column " + lacking.name() + " ("
+                                        + lacking.symbol().unit()
+                                        + ") beside it, what it moves in an hour is worked out"
+                                        + " on a sheet " + HANDLING.sheet() + "; or type its Output (t/h).")));
     }
 
     private static boolean moves(ListRows machines, int machine) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.said;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundIn;
@@ -49,6 +50,31 @@ class ChoiceByContentsTest {
         assertThat(machines.text(Machines.TYPE, 0)).isEqualTo("mower");
         assertThat(said(found))
                 .anyMatch(line -> line.startsWith("NOTE 'Kit'!B1 \"What it is\" is taken to be the column Type"));
+    }
+
+    private static FoundLists register(String header, String... words) {
+        return find(new SheetOf("Register")
+                .row("Machine", header)
+                .row("Big one", words[0])
+                .row("Second", words[1]));
+    }
+
+    /** A register of two columns has nothing else to be known by: its header has to ask what the machine is. */
+    @Test
+    void inARegisterOfTwoColumnsTheHeaderAsksWhatItIsAndAllWordsAreTypes() {
+        for (String header : List.of("What it is", "Kind of kit")) {
+            ListRows machines = register(header, "disc mower", "forager").rows(Machines.LIST);
+            assertThat(machines.size()).as(header).isEqualTo(2);
+            assertThat(machines.text(Machines.TYPE, 1)).isEqualTo("forager");
+        }
+        assertThat(register("Used with", "tractor", "forager")
+                        .rows(Machines.LIST)
+                        .size())
+                .isZero();
+        assertThat(register("What it is", "disc mower", "the red one")
+                        .rows(Machines.LIST)
+                        .size())
+                .isZero();
     }
 
     @Test
