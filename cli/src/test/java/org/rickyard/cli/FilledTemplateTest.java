@@ -17,6 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.rickyard.audit.Result;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Place;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -91,7 +92,7 @@ class FilledTemplateTest {
 
         Reckoned reckoned = reckon(out.toByteArray());
 
-        assertThat(reckoned.places()).extracting(Place::headerRow).containsOnly(HEADINGS);
+        assertThat(reckoned.places()).extracting(place -> place.first().row()).containsOnly(HEADINGS);
         assertThat(reckoned.results())
                 .extracting(result -> result.about().get("Machine"))
                 .containsOnly("Old one");
@@ -123,7 +124,8 @@ class FilledTemplateTest {
             for (Place place : places) {
                 XSSFSheet source = from.getSheet(place.sheet());
                 XSSFSheet list = blank.getSheet(place.list().name());
-                for (int row = place.firstRow(); row <= place.lastRow(); row++) {
+                int last = place.to().map(CellAddress::row).orElse(-1);
+                for (int row = place.from().map(CellAddress::row).orElse(0); row <= last; row++) {
                     int at = next.merge(list.getSheetName(), HEADINGS + 1, (known, first) -> known + 1);
                     fill(place, source.getRow(row), list, at);
                 }
@@ -137,7 +139,7 @@ class FilledTemplateTest {
     private static void fill(Place place, XSSFRow source, XSSFSheet list, int at) {
         XSSFRow row = list.getRow(at) == null ? list.createRow(at) : list.getRow(at);
         for (Place.Column column : place.columns()) {
-            XSSFCell typed = source.getCell(column.sheetColumn());
+            XSSFCell typed = source.getCell(column.cell().column());
             if (typed == null) {
                 continue;
             }

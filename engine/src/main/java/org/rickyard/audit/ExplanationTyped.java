@@ -33,14 +33,12 @@ final class ExplanationTyped {
                 continue;
             }
             for (Place.Column column : place.columns()) {
-                if (column.sheetColumn() == cell.column()) {
-                    Optional<Explanation> here = inColumn(plan, place, column, cell);
-                    if (here.isPresent()) {
-                        found = found == null
-                                ? here.get()
-                                : found.note("also read as " + column.column().name() + " of the list "
-                                        + place.list().name());
-                    }
+                Optional<Explanation> here = inColumn(plan, place, column, cell);
+                if (here.isPresent()) {
+                    found = found == null
+                            ? here.get()
+                            : found.note("also read as " + column.column().name() + " of the list "
+                                    + place.list().name());
                 }
             }
         }
@@ -52,7 +50,7 @@ final class ExplanationTyped {
 
     private static Optional<Explanation> inColumn(WorkPlan plan, Place place, Place.Column column, CellAddress cell) {
         String where = column.column().name() + " of the list " + place.list().name();
-        if (cell.row() == place.headerRow()) {
+        if (cell.equals(column.cell())) {
             return Optional.of(Explanation.leaf("heading of " + where, cell, Value.NONE)
                     .note("its unit: "
                             + column.unit()

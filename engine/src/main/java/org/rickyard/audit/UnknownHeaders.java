@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
@@ -51,7 +50,7 @@ final class UnknownHeaders {
                     .toList();
             if (place.list() == Fields.LIST && !ofCuts.isEmpty()) {
                 findings.add(Finding.caution(
-                        header(place),
+                        place.first(),
                         "what is told of single cuts beside the field is not read: "
                                 + String.join(", ", ofCuts)
                                 + ". Write it in a list Cuts, one row for each field and cut:"
@@ -60,7 +59,7 @@ final class UnknownHeaders {
             String named = String.join(", ", headers.stream().limit(MOST_NAMED).toList());
             String more = Counted.andMore(headers.size() - MOST_NAMED);
             findings.add(Finding.note(
-                    header(place),
+                    place.first(),
                     "not read as columns of " + place.list().name() + ": " + named + more
                             + ". If one of them is meant for this list, name it as About and the blank workbook do, or"
                             + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."
@@ -171,10 +170,5 @@ final class UnknownHeaders {
                 .map(header -> " \"" + header + "\" may be the " + column.name() + ", which is a column of "
                         + there.name() + ": " + what)
                 .orElse("");
-    }
-
-    private static CellAddress header(Place place) {
-        return new CellAddress(
-                place.sheet(), place.headerRow(), place.columns().get(0).sheetColumn());
     }
 }

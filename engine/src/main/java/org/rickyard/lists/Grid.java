@@ -105,4 +105,19 @@ public interface Grid {
 
     /** Whether a column is hidden: by hand or in a closed outline. */
     boolean isHiddenColumn(int column);
+
+    /** Where a cell stands on the sheet. */
+    default CellAddress address(int row, int column) {
+        return new CellAddress(sheet(), row, column);
+    }
+
+    /** The cells as they stand on the sheet. */
+    default Grid onSheet() {
+        return this;
+    }
+
+    /** Whether the cells are turned: what is a row here is a column of the sheet. */
+    default boolean isTurned() {
+        return onSheet() != this;
+    }
 }

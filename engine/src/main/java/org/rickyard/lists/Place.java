@@ -10,10 +10,10 @@ import org.rickyard.quantity.Unit;
  * @param list which list
  * @param sheet the sheet's name
  * @param table the Excel table's name, if it stands in one
- * @param headerRow zero-based
- * @param firstRow first data row, zero-based; -1 if there is none
- * @param lastRow last data row, zero-based; -1 if there is none
  * @param rows how many data rows
+ * @param from the first cell of the first data row; empty if there is none
+ * @param to the first cell of the last data row; empty if there is none
+ * @param onItsSide whether its headers stand below one another, so that its data rows are columns of the sheet
  * @param columns the columns recognised, in the order of the sheet
  * @param unrecognised headers that mean nothing to the list, in the order of the sheet
  */
@@ -21,10 +21,10 @@ public record Place(
         ListSpec list,
         String sheet,
         Optional<String> table,
-        int headerRow,
-        int firstRow,
-        int lastRow,
         int rows,
+        Optional<CellAddress> from,
+        Optional<CellAddress> to,
+        boolean onItsSide,
         List<Column> columns,
         List<String> unrecognised) {
 
@@ -33,11 +33,27 @@ public record Place(
      *
      * @param column which column of the list
      * @param header its header in the workbook
-     * @param sheetColumn zero-based
+     * @param cell where that stands
      * @param unit its unit; empty for words and where it differs from row to row
      * @param assumed whether the unit is the default, the header being silent
      * @param asked whether its meaning or unit is not certain, so that its cells are not used
      */
     public record Column(
-            ColumnSpec column, String header, int sheetColumn, Optional<Unit> unit, boolean assumed, boolean asked) {}
+            ColumnSpec column, String header, CellAddress cell, Optional<Unit> unit, boolean assumed, boolean asked) {}
+
+    /** Where the data rows stand on the sheet: "rows 2 to 8", or "columns B to D" of a form; "no rows" if there are none. */
+    public String span() {
+        if (from.isEmpty() || to.isEmpty()) {
+            return "no rows";
+        }
+        return onItsSide
+                ? "columns " + CellAddress.letters(from.get().column()) + " to "
+                        + CellAddress.letters(to.get().column())
+                : "rows " + (from.get().row() + 1) + " to " + (to.get().row() + 1);
+    }
+
+    /** The first header that is recognised. */
+    public CellAddress first() {
+        return columns.get(0).cell();
+    }
 }

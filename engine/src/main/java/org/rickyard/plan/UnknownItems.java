@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.formula.Constant;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Lists;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.Place;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.ItemText;
 import org.rickyard.plan.cost.PriceRows;
@@ -28,7 +31,13 @@ final class UnknownItems {
 
     private UnknownItems() {}
 
-    static void tell(List<Constant> constants, ListRows assumptions, List<Finding> findings) {
+    static void tell(List<Constant> constants, FoundLists lists, List<Finding> findings) {
+        ListRows assumptions = lists.rows(Assumptions.LIST);
+        // The labels of a form under "Item" and "Value" are read, though not as assumptions.
+        Set<CellAddress> headers = lists.places().stream()
+                .flatMap(place -> place.columns().stream())
+                .map(Place.Column::cell)
+                .collect(Collectors.toSet());
         Set<String> known = new HashSet<>(Set.of(NameKey.key(Assumptions.CUSTOMARY_UNITS), Countries.ITEM));
         constants.forEach(constant -> known.add(NameKey.key(constant.name())));
         List<String> unknown = new ArrayList<>();
@@ -47,6 +56,9 @@ final class UnknownItems {
                 continue;
             }
             CellAddress cell = assumptions.address(Assumptions.ITEM, row).orElse(null);
+            if (headers.contains(cell)) {
+                continue;
+            }
             first = first == null ? cell : first;
             items.add(item);
             unknown.add("\"" + item + "\" (" + cell + ")");

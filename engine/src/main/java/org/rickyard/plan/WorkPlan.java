@@ -45,7 +45,7 @@ public final class WorkPlan {
         this.hasJobs = lists.rows(Jobs.LIST).size() > 0;
         findings.addAll(lists.findings());
         constants = ConstantsInForce.read(constants(), lists.rows(Assumptions.LIST), lists.customary(), findings);
-        UnknownItems.tell(constants(), lists.rows(Assumptions.LIST), findings);
+        UnknownItems.tell(constants(), lists, findings);
         if (hasJobs) {
             // Without jobs nothing is carted on the road or sprayed, and no law of a country is quoted for fields.
             Countries.ask(lists, findings);

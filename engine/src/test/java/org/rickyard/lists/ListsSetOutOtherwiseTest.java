@@ -66,6 +66,49 @@ class ListsSetOutOtherwiseTest {
         }
     }
 
+    /** As a form: its headers below one another, units behind them or in a column of their own, things on the right. */
+    @ParameterizedTest
+    @MethodSource("lists")
+    void isReadTheSameOnItsSide(ListSpec list) {
+        List<ColumnSpec> columns = new ArrayList<>(list.columns());
+        Map<String, String> plain = read(list, sheet(list, columns, null));
+        for (int seed = 0; seed < SEEDS; seed++) {
+            Random random = new Random(seed);
+            Collections.shuffle(columns, random);
+            assertThat(read(list, form(list, columns, random)))
+                    .as(list + ", seed " + seed)
+                    .isEqualTo(plain);
+        }
+    }
+
+    private static SheetOf form(ListSpec list, List<ColumnSpec> columns, Random random) {
+        SheetOf sheet = new SheetOf(list.name());
+        int left = random.nextInt(3);
+        int units = random.nextInt(3);
+        if (random.nextBoolean()) {
+            sheet.row(list.name() + " of this year").row();
+        }
+        for (ColumnSpec column : columns) {
+            String unit = unit(column);
+            List<Object> cells = new ArrayList<>(Collections.nCopies(left, null));
+            cells.add(units > 0 || unit == null ? column.name() : String.format(WITH_UNIT.get(0), column.name(), unit));
+            if (units == 1) {
+                cells.add(unit);
+            }
+            for (int row = 0; row < ROWS; row++) {
+                cells.add(cell(column, row));
+            }
+            if (units == 2) {
+                cells.add(unit);
+            }
+            sheet.row(cells.toArray());
+            if (random.nextInt(9) == 0) {
+                sheet.row();
+            }
+        }
+        return sheet;
+    }
+
     /** @param random draws how the list is set out; null for plainly */
     private static SheetOf sheet(ListSpec list, List<ColumnSpec> columns, Random random) {
         SheetOf sheet = new SheetOf(list.name());

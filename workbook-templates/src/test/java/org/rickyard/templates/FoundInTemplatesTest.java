@@ -39,7 +39,7 @@ class FoundInTemplatesTest {
         assertThat(names(found))
                 .isEqualTo(Lists.ALL.stream().map(ListSpec::name).toList());
         for (Place place : found.places()) {
-            assertThat(place.headerRow()).as(place.sheet()).isEqualTo(ListSheet.HEADING_ROW);
+            assertThat(place.first().row()).as(place.sheet()).isEqualTo(ListSheet.HEADING_ROW);
             assertThat(place.rows()).as(place.sheet()).isZero();
             assertThat(place.unrecognised()).as(place.sheet()).isEmpty();
             assertThat(place.columns().stream().map(column -> column.column().name()))

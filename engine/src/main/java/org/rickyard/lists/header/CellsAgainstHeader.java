@@ -2,7 +2,6 @@ package org.rickyard.lists.header;
 
 import java.util.List;
 import java.util.Set;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -150,7 +149,6 @@ final class CellsAgainstHeader {
     }
 
     private void note(int sheetColumn, String what) {
-        findings.add(Finding.note(
-                new CellAddress(grid.sheet(), headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
+        findings.add(Finding.note(grid.address(headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -99,7 +98,7 @@ public final class ChoiceByContents {
         }
         match.vocabulary().settle(headers[found], wanted, "");
         findings.add(Finding.note(
-                new CellAddress(grid.sheet(), row, found),
+                grid.address(row, found),
                 Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
                         + match.vocabulary().spec().name()
                         + ", by the words that stand under it. If it is another, name"

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.ColumnSpec;
@@ -400,7 +399,6 @@ public final class HeaderHints {
     }
 
     private void note(int sheetColumn, String what) {
-        findings.add(Finding.note(
-                new CellAddress(grid.sheet(), headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
+        findings.add(Finding.note(grid.address(headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
     }
 }

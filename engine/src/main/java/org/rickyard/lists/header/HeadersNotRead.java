@@ -11,7 +11,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -123,7 +122,7 @@ public final class HeadersNotRead {
         }
         if (work.size() > 1) {
             findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), headerRow, jobs.firstColumn()),
+                    grid.address(headerRow, jobs.firstColumn()),
                     "These fields have work beside them (" + String.join(", ", work)
                             + ") but no column Machine, so they are read as fields alone and nothing of the "
                             + "work is worked"
@@ -165,8 +164,7 @@ public final class HeadersNotRead {
             }
         }
         if (found.size() > 1) {
-            findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), headerRow, first), String.join(" and ", found) + what));
+            findings.add(Finding.caution(grid.address(headerRow, first), String.join(" and ", found) + what));
         }
     }
 
@@ -262,7 +260,7 @@ public final class HeadersNotRead {
                 .mapToObj(column -> Words.quoted(headers[column]))
                 .collect(Collectors.joining(", "));
         findings.add(Finding.caution(
-                new CellAddress(grid.sheet(), headerRow, columns[0]),
+                grid.address(headerRow, columns[0]),
                 names + (columns.length == 1 ? " is" : " are")
                         + " not read, for a nutrient is no product. Write a row for"
                         + " each, with the fertiliser in Product, the figure in Dose, kg N/ha, kg P2O5/ha or kg K2O/ha in"
@@ -294,8 +292,7 @@ public final class HeadersNotRead {
         for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
             if (headers[column] != null && isMeant.test(column)) {
                 findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, column),
-                        Words.quoted(headers[column]) + what.apply(headers[column])));
+                        grid.address(headerRow, column), Words.quoted(headers[column]) + what.apply(headers[column])));
             }
         }
     }

@@ -24,6 +24,11 @@ public record Heading(
         return candidates.size() == 1 && weight > 1;
     }
 
+    /** Whether it says nothing but its column and unit: "Mower" may be what a machine is, and "Field 3" what a field is called. */
+    public boolean isPlain() {
+        return word == null && (rest.isEmpty() || HeaderUnit.fits(column(), rest));
+    }
+
     public ColumnSpec column() {
         return candidates.get(0);
     }

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -86,7 +85,7 @@ final class KindsOfProduct {
         int column = match.firstColumn() + place;
         headings[place] = new Heading(List.of(Jobs.PRODUCT), "", 2, false, null);
         findings.add(Finding.note(
-                new CellAddress(grid.sheet(), headerRow, column),
+                grid.address(headerRow, column),
                 Words.quoted(headers[column]) + " is read as the " + Jobs.PRODUCT.name() + " of " + Jobs.LIST.name()
                         + ", since no other header names one. If it is something else, rename it."));
     }
@@ -118,7 +117,7 @@ final class KindsOfProduct {
         if (areOfOthers(kind(named), kind(headers[column]))) {
             headings[dose] = null;
             findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), headerRow, column),
+                    grid.address(headerRow, column),
                     Words.quoted(headers[column]) + " is not read as the " + Jobs.DOSE.name() + " of "
                             + Words.quoted(named)
                             + ", for it is of something else. Write one row for each product, with"

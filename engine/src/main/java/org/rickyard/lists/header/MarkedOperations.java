@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -55,7 +54,7 @@ public final class MarkedOperations {
                 .map(column -> Words.quoted(headers[column]))
                 .collect(Collectors.joining(", "));
         findings.add(Finding.note(
-                new CellAddress(grid.sheet(), row, marked.get(0)),
+                grid.address(row, marked.get(0)),
                 "What is marked under " + some + (marked.size() > MOST_NAMED ? " and more" : "")
                         + " is not read as work: a mark does not say which machine does it. Write a list Jobs with the"
                         + " headers Field, Operation and Machine, and a row for each operation on a field, a crop,"

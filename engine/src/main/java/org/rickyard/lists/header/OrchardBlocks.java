@@ -3,7 +3,6 @@ package org.rickyard.lists.header;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -50,7 +49,7 @@ public final class OrchardBlocks {
                 fields.settle(headers[orchard], Fields.HOLDING, "");
                 fields.settle(headers[block], Fields.FIELD, "");
                 findings.add(Finding.note(
-                        new CellAddress(grid.sheet(), row, orchard),
+                        grid.address(row, orchard),
                         Words.quoted(headers[orchard]) + " is taken to be the Holding of the list Fields and "
                                 + Words.quoted(headers[block]) + " its Field, since one of them has several blocks. If"
                                 + " it is not so, name the right columns in a sheet Layout (List, Column, Header in this"

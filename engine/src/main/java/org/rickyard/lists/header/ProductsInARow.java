@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -240,7 +239,7 @@ public final class ProductsInARow {
                 names.size() == 1 ? "The " + parted.size() + " columns " + names.get(0) : String.join(" and ", names);
         ListSpec spec = parted.get(0).vocabulary().spec();
         return Finding.note(
-                new CellAddress(grid.sheet(), headerRow, productAt(parted.get(0))),
+                grid.address(headerRow, productAt(parted.get(0))),
                 which + " are read as the products of one tank mix, each with the dose that belongs to it, as if each"
                         + " stood in a row of " + spec.name() + " of its own.");
     }

@@ -2,7 +2,6 @@ package org.rickyard.lists.header;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -143,7 +142,7 @@ final class RatesOfProduct {
     private void tellBy(HeaderRow.Match match, int place, ColumnSpec column, String what) {
         int sheetColumn = match.firstColumn() + place;
         findings.add(Finding.note(
-                new CellAddress(grid.sheet(), headerRow, sheetColumn),
+                grid.address(headerRow, sheetColumn),
                 Words.quoted(headers[sheetColumn]) + " is read as the " + column.name() + " of "
                         + match.vocabulary().spec().name() + ": its cells are " + what
                         + ". If it is something else, rename it."));

@@ -3,7 +3,6 @@ package org.rickyard.lists.header;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -53,7 +52,7 @@ public final class ThereAndBack {
                     && !unit(headers[column]).isEmpty()) {
                 String unit = " (" + unit(headers[column]) + ")";
                 findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, column),
+                        grid.address(headerRow, column),
                         Words.quoted(headers[column])
                                 + " is not read: it is there and back, and the lists have distances"
                                 + " one way. Write half of it under " + Fields.DISTANCE_TO_CLAMP.name() + unit + ", or "
@@ -80,7 +79,7 @@ public final class ThereAndBack {
             if (grid.kind(row, column) == Grid.Kind.NUMBER) {
                 double figure = grid.number(row, column);
                 return ": " + Words.digits(figure / 2) + " for the " + Words.digits(figure) + " in "
-                        + new CellAddress(grid.sheet(), row, column);
+                        + grid.address(row, column);
             }
         }
         return "";

@@ -5,12 +5,15 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.rickyard.lists.CellAddress;
@@ -62,11 +65,11 @@ public final class AsRead {
      * line looks, makes it one more.
      *
      * @param list the list
-     * @param header the header over the column
-     * @param last the list's last row, zero-based
+     * @param first its first cell, the header over the column; a form has its headers in a column, and rows of them
+     * @param last its last cell, in the column or row of the first
      * @param count how many were filled
      */
-    public record Filled(String list, CellAddress header, int last, int count) {}
+    public record Filled(String list, CellAddress first, CellAddress last, int count) {}
 
     /** Takes lines one by one. */
     @FunctionalInterface
@@ -192,17 +195,39 @@ public final class AsRead {
         for (FoundTable table : inOrder) {
             Integer column = chiefColumns.get(table);
             if (column != null && table.count() > 0) {
-                int last = table.row(table.count() - 1);
-                int count = 0;
-                for (int row = table.headerRow(); row <= last; row++) {
-                    // As COUNTA does: a formula that shows nothing is counted too.
-                    count += table.grid().kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
+                filled.add(filled(
+                        table,
+                        table.address(table.headerRow(), column),
+                        table.address(table.row(table.count() - 1), column)));
+                if (table.grid().isTurned()) {
+                    labels(table).values().forEach(cells -> filled.add(filled(table, cells.first(), cells.last())));
                 }
-                filled.add(new Filled(
-                        name(table), new CellAddress(table.grid().sheet(), table.headerRow(), column), last, count));
             }
         }
         return filled;
+    }
+
+    /** The labels of a form by the column of the sheet in which they stand below one another. */
+    private static SortedMap<Integer, SortedSet<CellAddress>> labels(FoundTable table) {
+        SortedMap<Integer, SortedSet<CellAddress>> labels = new TreeMap<>();
+        for (int label = table.firstColumn(); label <= table.lastColumn(); label++) {
+            CellAddress cell = table.address(table.headerRow(), label);
+            labels.computeIfAbsent(cell.column(), column -> new TreeSet<>(Comparator.comparingInt(CellAddress::row)))
+                    .add(cell);
+        }
+        return labels;
+    }
+
+    private static Filled filled(FoundTable table, CellAddress first, CellAddress last) {
+        Grid sheet = table.grid().onSheet();
+        int count = 0;
+        for (int row = first.row(); row <= last.row(); row++) {
+            for (int column = first.column(); column <= last.column(); column++) {
+                // As COUNTA does: a formula that shows nothing is counted too.
+                count += sheet.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
+            }
+        }
+        return new Filled(name(table), first, last, count);
     }
 
     private static String name(FoundTable table) {
@@ -224,38 +249,85 @@ public final class AsRead {
     /** Gives the lines, or null for each where they are only counted. */
     private void forEach(boolean given, Taker taker) throws IOException {
         for (FoundTable table : inOrder) {
+            Grid sheet = table.grid().onSheet();
+            String list = name(table);
             for (CellAddress cell : above.getOrDefault(table, Set.of())) {
-                lines(table, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
+                lines(list, sheet, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
             }
-            List<Part> headers = new ArrayList<>();
-            // The next cell to the right too, where a further header would be typed.
-            for (int column = table.firstColumn();
-                    column <= Math.min(CellAddress.COLUMNS - 1, table.lastColumn() + 1);
-                    column++) {
-                headers.add(new Part(column, How.WORDS));
-            }
-            int first = table.count() == 0 ? table.headerRow() + 1 : table.row(0);
-            for (int row = table.headerRow(); row < first; row++) {
-                lines(table, row, headers, given, taker);
-            }
-            Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
-            sometimes.keySet().removeAll(tables.get(table).keySet());
-            TreeMap<Integer, How> all = new TreeMap<>(tables.get(table));
-            sometimes.keySet().forEach(column -> all.put(column, How.ANY_NUMBER));
-            List<Part> parts = new ArrayList<>();
-            all.forEach((column, how) -> parts.add(new Part(column, how)));
-            int last = table.count() == 0 ? first : table.row(table.count() - 1) + 1;
-            // Rows of which the same cells count share one list of them.
-            Map<Set<Integer>, List<Part>> shared = new HashMap<>();
-            for (int row = first; row <= last; row++) {
-                List<Part> ofRow = sometimes.isEmpty()
-                        ? parts
-                        : shared.computeIfAbsent(notOf(sometimes, row), not -> parts.stream()
-                                .filter(part -> !not.contains(part.column()))
-                                .toList());
-                lines(table, row, ofRow, given, taker);
+            if (table.grid().isTurned()) {
+                for (Map.Entry<Integer, List<Part>> row : turned(table).entrySet()) {
+                    lines(list, sheet, row.getKey(), row.getValue(), given, taker);
+                }
+            } else {
+                rows(table, (row, parts) -> lines(list, sheet, row, parts, given, taker));
             }
         }
+    }
+
+    /** Takes rows of a table one by one, each with its cells. */
+    @FunctionalInterface
+    private interface RowTaker {
+        void take(int row, List<Part> parts) throws IOException;
+    }
+
+    /** Gives the rows of a table: its headers, what stands between them and the rows, and the row after the last. */
+    private void rows(FoundTable table, RowTaker taker) throws IOException {
+        List<Part> headers = new ArrayList<>();
+        // The next cell to the right too, where a further header would be typed.
+        for (int column = table.firstColumn();
+                column <= Math.min(CellAddress.COLUMNS - 1, table.lastColumn() + 1);
+                column++) {
+            headers.add(new Part(column, How.WORDS));
+        }
+        int first = table.count() == 0 ? table.headerRow() + 1 : table.row(0);
+        for (int row = table.headerRow(); row < first; row++) {
+            taker.take(row, headers);
+        }
+        Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
+        sometimes.keySet().removeAll(tables.get(table).keySet());
+        TreeMap<Integer, How> all = new TreeMap<>(tables.get(table));
+        sometimes.keySet().forEach(column -> all.put(column, How.ANY_NUMBER));
+        List<Part> parts = new ArrayList<>();
+        all.forEach((column, how) -> parts.add(new Part(column, how)));
+        int last = table.count() == 0 ? first : table.row(table.count() - 1) + 1;
+        // Rows of which the same cells count share one list of them.
+        Map<Set<Integer>, List<Part>> shared = new HashMap<>();
+        for (int row = first; row <= last; row++) {
+            taker.take(
+                    row,
+                    sometimes.isEmpty()
+                            ? parts
+                            : shared.computeIfAbsent(notOf(sometimes, row), not -> parts.stream()
+                                    .filter(part -> !not.contains(part.column()))
+                                    .toList()));
+        }
+    }
+
+    /** The cells of a form by rows of its sheet, with those where a further label or thing would be typed. */
+    private SortedMap<Integer, List<Part>> turned(FoundTable table) throws IOException {
+        SortedMap<Integer, SortedMap<Integer, How>> rows = new TreeMap<>();
+        for (int label = table.firstColumn(); label <= table.lastColumn(); label++) {
+            CellAddress last = table.address(table.grid().rows() - 1, label);
+            rows.computeIfAbsent(last.row(), row -> new TreeMap<>()).put(last.column() + 1, How.WORDS);
+        }
+        labels(table)
+                .forEach((column, labels) -> rows.computeIfAbsent(labels.last().row() + 1, row -> new TreeMap<>())
+                        .put(column, How.WORDS));
+        rows(table, (row, parts) -> {
+            for (Part part : parts) {
+                if (row < table.grid().rows() && part.column() <= table.lastColumn()) {
+                    CellAddress cell = table.address(row, part.column());
+                    rows.computeIfAbsent(cell.row(), any -> new TreeMap<>()).put(cell.column(), part.how());
+                }
+            }
+        });
+        SortedMap<Integer, List<Part>> lines = new TreeMap<>();
+        rows.forEach((row, cells) -> lines.put(
+                row,
+                cells.entrySet().stream()
+                        .map(cell -> new Part(cell.getKey(), cell.getValue()))
+                        .toList()));
+        return lines;
     }
 
     private static Set<Integer> notOf(Map<Integer, BitSet> sometimes, int row) {
@@ -269,9 +341,9 @@ public final class AsRead {
     }
 
     /** A row in as many lines as it takes; a cell that shows an error is told of elsewhere. */
-    private static void lines(FoundTable table, int row, List<Part> parts, boolean given, Taker taker)
+    private static void lines(String list, Grid grid, int row, List<Part> parts, boolean given, Taker taker)
             throws IOException {
-        int sheetName = CellAddress.quoted(table.grid().sheet()).length();
+        int sheetName = CellAddress.quoted(grid.sheet()).length();
         // Most rows are one line of all their cells, which they share with others; the cells of this one if it is none.
         List<Part> some = null;
         int taken = 0;
@@ -279,15 +351,15 @@ public final class AsRead {
         int length = 0;
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
-            boolean read = isRead(table.grid().kind(row, part.column()));
+            boolean read = isRead(grid.kind(row, part.column()));
             int more = inFormula(sheetName, part);
-            int longer = length(table.grid(), row, part);
+            int longer = length(grid, row, part);
             boolean full = taken > 0 && (formula + more > MOST_OF_FORMULA || length + longer > MOST_OF_TEXT);
             if (some == null && (full || !read)) {
                 some = new ArrayList<>(parts.subList(0, i));
             }
             if (read && full) {
-                taker.take(given ? line(table, row, some) : null);
+                taker.take(given ? line(list, grid, row, some) : null);
                 some = new ArrayList<>();
                 taken = 0;
                 formula = 0;
@@ -303,7 +375,7 @@ public final class AsRead {
             }
         }
         if (taken > 0) {
-            taker.take(given ? line(table, row, some == null ? parts : some) : null);
+            taker.take(given ? line(list, grid, row, some == null ? parts : some) : null);
         }
     }
 
@@ -323,14 +395,12 @@ public final class AsRead {
                         : grid.text(row, part.column()).length());
     }
 
-    private static Line line(FoundTable table, int row, List<Part> parts) {
+    private static Line line(String list, Grid grid, int row, List<Part> parts) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < parts.size(); i++) {
-            text.append(i == 0 ? "" : BETWEEN).append(read(table.grid(), row, parts.get(i)));
+            text.append(i == 0 ? "" : BETWEEN).append(read(grid, row, parts.get(i)));
         }
-        CellAddress first =
-                new CellAddress(table.grid().sheet(), row, parts.get(0).column());
-        return new Line(name(table), first, parts, text.toString());
+        return new Line(list, grid.address(row, parts.get(0).column()), parts, text.toString());
     }
 
     private static String read(Grid grid, int row, Part part) {

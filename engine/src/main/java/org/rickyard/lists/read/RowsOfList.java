@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -129,6 +130,12 @@ final class RowsOfList {
         return list.unitColumns().containsValue(column) || list.qualifiers().containsValue(column);
     }
 
+    private static Optional<CellAddress> rowAt(FoundTable table, int index) {
+        return table.count() == 0
+                ? Optional.empty()
+                : Optional.of(table.address(table.row(index), table.firstColumn()));
+    }
+
     private static Place place(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound bound) {
         List<Place.Column> columns = new ArrayList<>();
         List<String> unrecognised = new ArrayList<>();
@@ -140,7 +147,7 @@ final class RowsOfList {
                         columns.add(new Place.Column(
                                 column,
                                 binding.header(),
-                                sheetColumn,
+                                table.address(table.headerRow(), sheetColumn),
                                 Optional.ofNullable(binding.unit().unit()),
                                 binding.unit().assumed(),
                                 binding.asked()));
@@ -151,15 +158,14 @@ final class RowsOfList {
                 unrecognised.add(table.headers()[sheetColumn]);
             }
         }
-        int count = table.count();
         return new Place(
                 list,
                 table.grid().sheet(),
                 Optional.ofNullable(table.range()).map(Grid.TableRange::name),
-                table.headerRow(),
-                count == 0 ? -1 : table.row(0),
-                count == 0 ? -1 : table.row(count - 1),
-                count,
+                table.count(),
+                rowAt(table, 0),
+                rowAt(table, table.count() - 1),
+                table.grid().isTurned(),
                 List.copyOf(columns),
                 List.copyOf(unrecognised));
     }

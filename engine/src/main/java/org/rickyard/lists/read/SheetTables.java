@@ -10,8 +10,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.table.Form;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.table.TableFinder;
 import org.rickyard.lists.text.Words;
@@ -25,6 +28,10 @@ import org.rickyard.lists.text.Words;
 record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> findings) {
     /** How a sheet is gone through; the same again with what other sheets have told. */
     private record Way(Grid sheet, List<Vocabulary> known, Set<String> firstWords, int mostRows) {
+        Form.Reading read(Form form) {
+            return form.read(known, firstWords);
+        }
+
         SheetTables go(OptionalInt typesKnownUnder) {
             List<Finding> findings = new ArrayList<>();
             TableFinder finder = new TableFinder(sheet, known, firstWords, findings);
@@ -44,7 +51,50 @@ record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> fi
             read.add(way.go(OptionalInt.empty()));
         }
         readUntyped(ways, read);
+        readForms(ways, read);
         return read;
+    }
+
+    /**
+     * Reads the forms of which the workbook has no list proper. Beside one they are cards or summaries of what is listed;
+     * only of a machine more may be told.
+     */
+    private static void readForms(List<Way> ways, List<SheetTables> read) {
+        Set<ListSpec> listed = read.stream()
+                .flatMap(sheet -> sheet.tables.stream())
+                .flatMap(SheetTables::lists)
+                .collect(Collectors.toSet());
+        for (int i = 0; i < read.size(); i++) {
+            Form form = read.get(i).finder.form().orElse(null);
+            if (form != null) {
+                read.set(i, read.get(i).with(form, ways.get(i).read(form), listed));
+            }
+        }
+    }
+
+    private SheetTables with(Form form, Form.Reading reading, Set<ListSpec> listed) {
+        if (reading.tables().stream().anyMatch(table -> isListed(table, listed))) {
+            return this;
+        }
+        List<Finding> said = new ArrayList<>(findings);
+        int at = said.indexOf(form.notRead());
+        said.remove(at);
+        said.addAll(at, reading.findings());
+        return new SheetTables(
+                finder,
+                Stream.concat(tables.stream(), reading.tables().stream()).toList(),
+                said);
+    }
+
+    /** Whether what a form tells is listed: its jobs if it is a card of one, of which the field may well be listed. */
+    private static boolean isListed(FoundTable table, Set<ListSpec> listed) {
+        return table.role(Jobs.LIST) != null
+                ? listed.contains(Jobs.LIST)
+                : lists(table).anyMatch(list -> list != Machines.LIST && listed.contains(list));
+    }
+
+    private static Stream<ListSpec> lists(FoundTable table) {
+        return table.roles().stream().map(match -> match.vocabulary().spec());
     }
 
     /**

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.table.FoundTable;
@@ -65,7 +64,7 @@ final class UnitsAbove {
                 String text = Words.trim(grid.text(row, at));
                 Unit said = said(text, column, header, own);
                 if (said != null) {
-                    return Words.quoted(text) + " (" + new CellAddress(grid.sheet(), row, at)
+                    return Words.quoted(text) + " (" + grid.address(row, at)
                             + ") stands above it: is it"
                             + " in " + said + "? Write the unit in the header, " + column.name() + " (" + said + ") or "
                             + column.name() + " (" + own + ").";

@@ -248,6 +248,6 @@ public final class FoundTable {
     }
 
     public CellAddress address(int row, int column) {
-        return new CellAddress(grid.sheet(), row, column);
+        return grid.address(row, column);
     }
 }

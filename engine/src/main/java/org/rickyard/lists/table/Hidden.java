@@ -19,7 +19,7 @@ public final class Hidden {
     public static List<Finding> sheets(List<? extends Grid> sheets, List<FoundTable> tables) {
         List<Finding> notes = new ArrayList<>();
         for (Grid sheet : sheets) {
-            boolean read = tables.stream().anyMatch(table -> table.grid == sheet);
+            boolean read = tables.stream().anyMatch(table -> table.grid.sheet().equals(sheet.sheet()));
             if (sheet.hidden() && read) {
                 notes.add(Finding.note(
                         new CellAddress(sheet.sheet(), 0, 0),
@@ -44,8 +44,8 @@ public final class Hidden {
             if (rows.length > 0) {
                 notes.add(Finding.note(
                         table.address(rows[0], table.firstColumn),
-                        Counted.of(rows.length, "row") + " of " + name(table) + are(rows)
-                                + " read all the same. Delete what is not to count."));
+                        Counted.of(rows.length, table.grid.isTurned() ? "column" : "row") + " of " + name(table)
+                                + are(rows) + " read all the same. Delete what is not to count."));
             }
             int[] columns =
                     readColumns(table).filter(table.grid::isHiddenColumn).toArray();
@@ -53,8 +53,8 @@ public final class Hidden {
             if (columns.length > 0 && told.add(table.address(table.headerRow, columns[0]))) {
                 notes.add(Finding.note(
                         table.address(table.headerRow, columns[0]),
-                        Counted.of(columns.length, "column") + " of " + name(table) + are(columns)
-                                + " read all the same. Delete or rename what is not to count."));
+                        Counted.of(columns.length, table.grid.isTurned() ? "row" : "column") + " of " + name(table)
+                                + are(columns) + " read all the same. Delete or rename what is not to count."));
             }
         }
         return notes;

@@ -29,13 +29,14 @@ import org.rickyard.lists.text.Words;
 
 /**
  * A list whose headers stand below one another with a column for each thing, as forms for one clamp or one machine are
- * laid out. It is not read, and its reader is told how to turn it.
+ * laid out.
  *
  * @param spec the list
  * @param column where its headers stand
  * @param headers some of them, by row
+ * @param named whether one of them has the name of a thing beside it
  */
-record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
+record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, boolean named) {
     private static final int ROWS = 100;
     private static final int COLUMNS = 6;
     private static final int LEAST_HEADERS = 3;
@@ -47,6 +48,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static final List<ListSpec> OF_A_JOB = List.of(Fields.LIST, Jobs.LIST, Machines.LIST);
 
     private static final int NAMED = 3;
+    /** So far from its label what is told may stand. */
+    static final int NEAR = 3;
+
     private static final int ROW_LOOKED_AT = 20;
 
     /**
@@ -90,14 +94,14 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         for (Map.Entry<String, Integer> entry : texts.entrySet()) {
             HeaderText text = HeaderText.of(entry.getKey());
             int row = entry.getValue();
-            boolean measured = isFigure(grid, row, column + 1);
+            boolean measured = isFigure(grid, row, beside(grid, row, column));
             for (Vocabulary vocabulary : vocabularies) {
                 Heading heading = OF_A_JOB.contains(vocabulary.spec()) ? vocabulary.read(text) : null;
                 if (heading != null
                         && heading.isCertain()
                         && heading.column().isNumeric() == measured
-                        && !isHeader(grid, row, column + 1, vocabularies)
-                        && !isHeaderRow(grid, row, column + 1, vocabulary)) {
+                        && !isHeader(grid, row, beside(grid, row, column), heading, vocabularies)
+                        && !isHeaderRow(grid, row, beside(grid, row, column), vocabulary)) {
                     headers.put(row, Words.trim(entry.getKey()));
                     field |= heading.column() == Jobs.FIELD || heading.column() == Fields.FIELD;
                     figures += measured ? 1 : 0;
@@ -106,7 +110,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
             }
         }
         return field && figures >= LEAST_FIGURES && headers.size() > LEAST_HEADERS
-                ? new ListOnItsSide(Jobs.LIST, column, headers)
+                ? new ListOnItsSide(Jobs.LIST, column, headers, true)
                 : null;
     }
 
@@ -115,27 +119,27 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         Map<String, Integer> texts = new LinkedHashMap<>();
         int figures = 0;
         for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
-            Grid.Kind beside = grid.kind(row, column + 1);
+            Grid.Kind beside = grid.kind(row, beside(grid, row, column));
             if (beside != Grid.Kind.BLANK
                     && grid.kind(row, column) == Grid.Kind.TEXT
                     && !texts.containsKey(grid.text(row, column))
                     && mayBeHeader.test(grid.text(row, column))) {
                 texts.put(grid.text(row, column), row);
-                figures += isFigure(grid, row, column + 1) ? 1 : 0;
+                figures += isFigure(grid, row, beside(grid, row, column)) ? 1 : 0;
             }
         }
         return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
     }
 
-    /** Whether "Rate" stands beside "Product": they are headers of a list below the card. A kind of machine is none. */
-    private static boolean isHeader(Grid grid, int row, int column, List<Vocabulary> vocabularies) {
+    /** Whether "Rate" stands beside "Product": they are headers of a list below the card. A kind or a name is none. */
+    private static boolean isHeader(Grid grid, int row, int column, Heading label, List<Vocabulary> vocabularies) {
         if (grid.kind(row, column) != Grid.Kind.TEXT) {
             return false;
         }
         HeaderText text = HeaderText.of(grid.text(row, column));
         return vocabularies.stream()
                 .map(vocabulary -> vocabulary.read(text))
-                .anyMatch(heading -> heading != null && heading.word() == null);
+                .anyMatch(heading -> heading != null && heading.isPlain() && heading.column() != label.column());
     }
 
     private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
@@ -148,8 +152,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         for (Map.Entry<String, Integer> entry : texts.entrySet()) {
             HeaderText text = HeaderText.of(entry.getKey());
             Heading heading = vocabulary.read(text);
-            boolean measured = isFigure(grid, entry.getValue(), column + 1);
-            if (isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)) {
+            boolean measured = isFigure(grid, entry.getValue(), beside(grid, entry.getValue(), column));
+            if (isHeaderRow(grid, entry.getValue(), beside(grid, entry.getValue(), column), vocabulary)) {
                 continue;
             }
             if (heading != null && heading.isCertain()) {
@@ -172,7 +176,27 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         Stream.concat(rows.values().stream(), others.stream())
                 .sorted()
                 .forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
-        return new ListOnItsSide(vocabulary.spec(), column, headers);
+        Integer name = rows.get(vocabulary.spec().identity().get(0));
+        return new ListOnItsSide(
+                vocabulary.spec(),
+                column,
+                headers,
+                name != null && grid.kind(name, beside(grid, name, column)) == Grid.Kind.TEXT);
+    }
+
+    /** The column of what is told beside a label: the next, unless its unit stands there before it or nothing does. */
+    static int beside(Grid grid, int row, int column) {
+        for (int beside = column + 1; beside < column + NEAR; beside++) {
+            String words = grid.words(row, beside);
+            boolean none = words.isEmpty()
+                    || grid.kind(row, beside) == Grid.Kind.TEXT
+                            && SaidUnit.isUnit(words)
+                            && !grid.words(row, beside + 1).isEmpty();
+            if (!none) {
+                return beside;
+            }
+        }
+        return column + 1;
     }
 
     /** A number, or one with its unit behind it as forms have it: "24 m", "3000 l". */
@@ -195,8 +219,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 && required.stream().anyMatch(ColumnSpec::isNumeric)
                 && required.stream()
                         .allMatch(each -> each.isNumeric()
-                                ? isFigure(grid, rows.get(each), column + 1)
-                                : grid.kind(rows.get(each), column + 1) == Grid.Kind.TEXT);
+                                ? isFigure(grid, rows.get(each), beside(grid, rows.get(each), column))
+                                : grid.kind(rows.get(each), beside(grid, rows.get(each), column)) == Grid.Kind.TEXT);
     }
 
     /**
@@ -205,7 +229,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
      */
     private static boolean isHeaderRow(Grid grid, int row, int beside, Vocabulary vocabulary) {
         for (int column = beside; column < Math.min(grid.columns(), beside + ROW_LOOKED_AT); column++) {
-            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+            // "km/h" behind a figure is its unit, over a column it may be its header.
+            if (grid.kind(row, column) == Grid.Kind.TEXT && !SaidUnit.isUnit(Words.trim(grid.text(row, column)))) {
                 Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
                 if (heading != null && heading.isCertain() && heading.column().isNumeric()) {
                     return true;
@@ -215,42 +240,58 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         return false;
     }
 
-    /** Whether it stands among the rows of a list that was read, as the items of Assumptions do. */
+    /**
+     * Whether it stands among the rows of a list that was read, as the items of Assumptions do. Items that name a thing are
+     * those of a form under the headers "Item" and "Value".
+     */
     boolean isIn(FoundTable table) {
         int first = headers.keySet().iterator().next();
         return table.count() > 0
+                && !(named && table.chief() == Assumptions.LIST)
                 && first > table.headerRow
                 && first <= table.row(table.count() - 1)
                 && column >= table.firstColumn
                 && column <= table.lastColumn;
     }
 
-    /** Whether a row stands between its first header and its last. */
-    boolean spans(int row) {
-        return headers.keySet().stream().anyMatch(header -> header <= row)
-                && headers.keySet().stream().anyMatch(header -> header >= row);
-    }
-
     boolean holds(int row) {
         return headers.containsKey(row);
     }
 
+    /** How it is said that it is read. */
+    Finding read(Grid grid) {
+        return Finding.note(
+                first(grid), belowOneAnother() + " and are read so, with what is told of each beside them.");
+    }
+
+    private CellAddress first(Grid grid) {
+        return grid.address(headers.keySet().iterator().next(), column);
+    }
+
+    private String belowOneAnother() {
+        String some = headers.values().stream().limit(NAMED).map(Words::quoted).collect(Collectors.joining(", "));
+        return "The headers of " + spec.name() + " stand below one another here (" + some
+                + (headers.size() > NAMED ? " and more" : "") + ")";
+    }
+
     /**
-     * How it is said.
+     * How it is said that it is not.
      *
      * @param tables the lists that were read on its sheet: beside one of its own kind it is likely a summary of it
+     * @param lacking columns that a list cannot do without and that none of the headers means
      */
-    Finding told(Grid grid, List<FoundTable> tables) {
-        String some = headers.values().stream().limit(NAMED).map(Words::quoted).collect(Collectors.joining(", "));
+    Finding notRead(Grid grid, List<FoundTable> tables, List<String> lacking) {
         String thing = spec.identity().get(0).name().toLowerCase(Locale.ROOT);
         boolean isRead = tables.stream().anyMatch(table -> table.role(spec) != null);
         return new Finding(
                 isRead ? Finding.Severity.NOTE : Finding.Severity.CAUTION,
-                Optional.of(new CellAddress(
-                        grid.sheet(), headers.keySet().iterator().next(), column)),
-                "The headers of " + spec.name() + " stand below one another here (" + some
-                        + (headers.size() > NAMED ? " and more" : "") + "), so they are not read. Write them beside one"
-                        + " another in one row, with a row for each " + thing
-                        + " below: copy the cells and paste them transposed.");
+                Optional.of(first(grid)),
+                belowOneAnother()
+                        + (lacking.isEmpty()
+                                ? ", so they are not read. Write them beside one another in one row, with a row for each "
+                                        + thing + " below: copy the cells and paste them transposed."
+                                : ", but none of them says " + String.join(" or ", lacking)
+                                        + ", so they are not read. Add " + (lacking.size() == 1 ? "it" : "them")
+                                        + " below, each with what it is beside it."));
     }
 }

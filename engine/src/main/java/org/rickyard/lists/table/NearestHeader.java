@@ -159,6 +159,16 @@ public final class NearestHeader {
         return told;
     }
 
+    /** The columns that the row which comes nearest to a list has no headers for; empty if none comes near. */
+    List<String> missing(ListSpec spec) {
+        Near near = nearest.get(spec);
+        return near == null
+                ? List.of()
+                : near.match().missing().stream()
+                        .filter(what -> !what.equals(HeaderRow.MORE))
+                        .toList();
+    }
+
     /** The row that comes nearest to a list and lacks this column and nothing else. */
     OptionalInt rowWithout(ListSpec spec, ColumnSpec column) {
         Near near = nearest.get(spec);
@@ -173,12 +183,12 @@ public final class NearestHeader {
      * @param otherSheet whether the sheet says that it holds something else, so that only its own lists are missed
      * @param form a form on the sheet, which is told of as a whole and not by its rows; null if there is none
      */
-    List<Finding> told(List<FoundTable> tables, boolean otherSheet, ListOnItsSide form) {
+    List<Finding> told(List<FoundTable> tables, boolean otherSheet, Form form) {
         List<Finding> told = new ArrayList<>();
         for (Near near : nearest.values()) {
             ListSpec spec = near.match().vocabulary().spec();
             boolean named = namedBySheet.contains(near.match().vocabulary());
-            boolean ofForm = form != null && spec == form.spec() && form.spans(near.row());
+            boolean ofForm = form != null && form.holds(near.row());
             if (!ofForm && (named || !otherSheet) && tables.stream().noneMatch(table -> table.role(spec) != null)) {
                 told.add(told(near, named));
             }
@@ -197,7 +207,7 @@ public final class NearestHeader {
                 + ", so nothing of it is read." + notKnown(near)
                 + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
                 + inWords(near.match());
-        CellAddress cell = new CellAddress(grid.sheet(), near.row(), firstKnown(near.match()));
+        CellAddress cell = grid.address(near.row(), firstKnown(near.match()));
         return named ? Finding.stop(cell, message) : Finding.caution(cell, message);
     }
 

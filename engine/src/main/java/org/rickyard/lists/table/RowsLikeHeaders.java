@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.header.Vocabulary;
@@ -118,7 +117,7 @@ public final class RowsLikeHeaders {
             int column = place(row, MOST_COLUMNS, grid.columns(), LEAST_BEYOND);
             if (column >= 0) {
                 return Optional.of(Finding.caution(
-                        new CellAddress(grid.sheet(), row, column),
+                        grid.address(row, column),
                         "This looks like the header of a list, but lists are looked for in the first "
                                 + MOST_COLUMNS
                                 + " columns of a sheet only, so nothing of it is read. Move it"

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -59,6 +58,8 @@ public final class TableFinder {
     private final NearestHeader nearest;
     /** A form on the sheet, of which no row is a header; null if there is none. */
     private ListOnItsSide onItsSide;
+
+    private Form form;
     /** The title over the row at hand that names a type of machine; null if none does. */
     private TypeInTitle title;
     /** The row of headers over machines whose types another table tells; -1 if there is none. */
@@ -97,7 +98,9 @@ public final class TableFinder {
                 excelTable(range);
             }
         }
-        onItsSide = ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
+        onItsSide = grid.isTurned()
+                ? null
+                : ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
         int before = findings.size();
         int end = Math.min(grid.rows(), mostRows);
         int columns = rows.columns();
@@ -115,15 +118,25 @@ public final class TableFinder {
             }
         }
         open.forEach(RowReader::finish);
-        boolean form = onItsSide != null && tables.stream().noneMatch(onItsSide::isIn);
-        if (form) {
-            findings.add(before, onItsSide.told(grid, tables));
+        if (onItsSide != null && tables.stream().noneMatch(onItsSide::isIn)) {
+            form = new Form(grid, onItsSide, List.copyOf(tables), vocabularies);
+            findings.add(before, form.notRead());
         }
-        findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form ? onItsSide : null));
+        findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form));
         if (tables.stream().allMatch(table -> table.lastColumn < RowsLikeHeaders.MOST_COLUMNS)) {
             rows.beyond(end).ifPresent(findings::add);
         }
         return tables;
+    }
+
+    /** A form on the sheet, of which it was said that it is not read; empty if there is none. */
+    public Optional<Form> form() {
+        return Optional.ofNullable(form);
+    }
+
+    /** What the row that comes nearest to a list has no headers for; empty if none comes near. */
+    List<String> lackedBy(ListSpec list) {
+        return nearest.missing(list);
     }
 
     /** The row of headers that lack nothing but a Type to be those of machines. */
@@ -212,8 +225,7 @@ public final class TableFinder {
         if (CopiedResults.isHead(grid, row, taken.length)) {
             if (CopiedResults.areLabels(grid, row, taken.length)) {
                 findings.add(Finding.note(
-                        new CellAddress(grid.sheet(), row, 0),
-                        "These are results of a run, copied here; they are not read as a list."));
+                        grid.address(row, 0), "These are results of a run, copied here; they are not read as a list."));
             }
             return;
         }
@@ -264,7 +276,7 @@ public final class TableFinder {
             nearest.consider(headers, row, run[0], run[1], named);
             if (lists(headers, named).isKindLeft(matches, run)) {
                 findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), row, run[0]),
+                        grid.address(row, run[0]),
                         "Machines of another kind stand here beside those that are read, and nothing of them is: put all in"
                                 + " one list with a column Type, or these on a sheet of their own with one."));
             }
@@ -342,7 +354,7 @@ public final class TableFinder {
         boolean byName = named.contains(match.vocabulary());
         if (!byName && headerRow.isByTitleAlone(match) && noLists.comesAgain(match, row)) {
             findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), row, match.firstColumn()),
+                    grid.address(row, match.firstColumn()),
                     "This could be a list of Machines, by " + Words.quoted(title.title())
                             + ", but its names come again, so"
                             + " it is taken for a record of what they did and not read. If it is one, give each machine its"
@@ -350,8 +362,7 @@ public final class TableFinder {
             return true;
         }
         Optional<String> why = noLists.why(match, row, byName);
-        why.ifPresent(
-                text -> findings.add(Finding.note(new CellAddress(grid.sheet(), row, match.firstColumn()), text)));
+        why.ifPresent(text -> findings.add(Finding.note(grid.address(row, match.firstColumn()), text)));
         return why.isPresent();
     }
 

@@ -2,7 +2,6 @@ package org.rickyard.lists.table;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.header.TypeInTitle;
 
@@ -60,7 +59,7 @@ final class TitlesOfMachines {
 
     private Optional<TypeInTitle> at(int row) {
         int column = filled(row).findFirst().orElseThrow();
-        return TypeInTitle.of(grid.text(row, column), new CellAddress(grid.sheet(), row, column));
+        return TypeInTitle.of(grid.text(row, column), grid.address(row, column));
     }
 
     private Held held(int row) {

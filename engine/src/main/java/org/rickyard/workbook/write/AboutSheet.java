@@ -3,7 +3,6 @@ package org.rickyard.workbook.write;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Place;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
@@ -65,11 +64,8 @@ final class AboutSheet {
         for (Place place : plan.lists().places()) {
             page.line()
                     .text(Looks.NAME, place.list().name())
-                    .linkTo(new CellAddress(
-                            place.sheet(),
-                            place.headerRow(),
-                            place.columns().get(0).sheetColumn()))
-                    .text(Looks.TEXT, rows(place))
+                    .linkTo(place.first())
+                    .text(Looks.TEXT, place.span())
                     .text(Looks.TEXT_WRAPPED, columns(place));
         }
         page.line();
@@ -90,10 +86,6 @@ final class AboutSheet {
                         "Nothing here is a clearance. Labels, local codes, the maker's book and licensed practice"
                                 + " decide.");
         return page;
-    }
-
-    private static String rows(Place place) {
-        return place.rows() == 0 ? "no rows" : "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1);
     }
 
     private static String columns(Place place) {

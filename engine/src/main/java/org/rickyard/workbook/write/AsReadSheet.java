@@ -119,7 +119,7 @@ final class AsReadSheet extends OurSheet {
 
         void take(AsRead.Filled column) throws IOException {
             String read = column.count() + FILLED;
-            begin(column.list(), column.header(), read);
+            begin(column.list(), column.first(), read);
             sheet.formula(NOW, text, CellFormula.of(counted(column)), read);
             sheet.formula(VERDICT, check, verdict, SAME);
         }
@@ -148,15 +148,17 @@ final class AsReadSheet extends OurSheet {
         }
     }
 
-    /** The row below the list is reached for and taken off again, so that a row put in right above it lies within. */
-    private static String counted(AsRead.Filled column) {
-        CellAddress header = column.header();
-        String letter = "$" + letters(header.column()) + "$";
-        int below = Math.min(column.last() + 2, CellAddress.ROWS);
-        String all = CellAddress.quoted(header.sheet()) + "!" + letter + (header.row() + 1) + ":" + letter + below;
-        String last = CellAddress.quoted(header.sheet()) + "!" + letter + below;
-        boolean beyond = column.last() + 1 < below;
-        return "(" + filled(all) + (beyond ? "-" + filled(last) : "") + ")&\"" + FILLED + "\"";
+    /** The cell beyond the last is reached for and taken off again, so that one put in right before it lies within. */
+    private static String counted(AsRead.Filled cells) {
+        boolean across = cells.first().row() == cells.last().row();
+        CellAddress last = cells.last();
+        CellAddress beyond = new CellAddress(
+                last.sheet(),
+                across ? last.row() : Math.min(last.row() + 1, CellAddress.ROWS - 1),
+                across ? Math.min(last.column() + 1, CellAddress.COLUMNS - 1) : last.column());
+        String all = cells.first().absolute() + ":$" + letters(beyond.column()) + "$" + (beyond.row() + 1);
+        return "(" + filled(all) + (beyond.equals(last) ? "" : "-" + filled(beyond.absolute())) + ")&\"" + FILLED
+                + "\"";
     }
 
     /** Not by a pattern for words: LibreOffice finds numbers by it too. */

@@ -334,7 +334,8 @@ class HeaderMatchingTest {
                 columns.remove(Jobs.DOSE);
             }
             assertThat(place.columns().stream()
-                            .filter(column -> headers.get(column.sheetColumn()).equals(column.header()))
+                            .filter(column ->
+                                    headers.get(column.cell().column()).equals(column.header()))
                             .map(Place.Column::column)
                             .distinct())
                     .as(headers.toString())

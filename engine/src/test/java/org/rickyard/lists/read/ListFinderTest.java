@@ -45,9 +45,8 @@ class ListFinderTest {
         assertThat(fields.address(Fields.AREA, 1)).hasValue(new CellAddress("Land", 6, 3));
         assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("row of totals");
         Place place = found.places().get(0);
-        assertThat(place.headerRow()).isEqualTo(3);
-        assertThat(place.firstRow()).isEqualTo(4);
-        assertThat(place.lastRow()).isEqualTo(6);
+        assertThat(place.first().row()).isEqualTo(3);
+        assertThat(place.span()).isEqualTo("rows 5 to 7");
         assertThat(place.unrecognised()).containsExactly("Old number");
     }
 

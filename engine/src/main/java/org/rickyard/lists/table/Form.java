@@ -1,0 +1,66 @@
+package org.rickyard.lists.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.header.Vocabulary;
+
+/** A form on a sheet: the headers of a list stand below one another, and what is told of each thing on their right. */
+public final class Form {
+    /**
+     * What became of reading a form.
+     *
+     * @param tables the lists that were read from it; none if it could not be read
+     * @param findings what is to be said of them, or why there are none
+     */
+    public record Reading(List<FoundTable> tables, List<Finding> findings) {}
+
+    private final Grid grid;
+    private final ListOnItsSide list;
+    private final List<FoundTable> beside;
+    private final List<FormGrid> turned;
+
+    /**
+     * A form.
+     *
+     * @param beside the lists proper of its sheet
+     */
+    Form(Grid grid, ListOnItsSide list, List<FoundTable> beside, List<Vocabulary> vocabularies) {
+        this.grid = grid;
+        this.list = list;
+        this.beside = beside;
+        this.turned = FormLines.of(grid, list, beside, vocabularies);
+    }
+
+    /** Whether a row of the sheet is one of its own. */
+    boolean holds(int row) {
+        return list.holds(row) || turned.stream().anyMatch(part -> part.isFrom(row));
+    }
+
+    /** How it is said that it is not read. */
+    public Finding notRead() {
+        return list.notRead(grid, beside, List.of());
+    }
+
+    /** Reads it as a list of which the rows stand beside one another. */
+    public Reading read(List<Vocabulary> vocabularies, Set<String> firstWords) {
+        List<FoundTable> tables = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        List<String> lacking = new ArrayList<>();
+        for (FormGrid part : turned) {
+            TableFinder finder = new TableFinder(part, vocabularies, firstWords, findings);
+            tables.addAll(finder.find(part.rows()));
+            lacking.addAll(finder.lackedBy(list.spec()));
+        }
+        if (tables.stream().allMatch(table -> table.count() == 0)) {
+            return new Reading(
+                    List.of(),
+                    List.of(list.notRead(
+                            grid, beside, lacking.stream().distinct().toList())));
+        }
+        findings.add(0, list.read(grid));
+        return new Reading(tables, findings);
+    }
+}
