@@ -105,6 +105,10 @@ class FirstLookTest {
                         row("Sprayer", "Nozzle", "Flow (L/min)", "New flow (L/min)"),
                         row("Sprayer", 1, 1.2, 1.2),
                         row("Sprayer", 2, 1.25, 1.2)));
+        assertThat(run.messages())
+                .contains("no machines are listed, so what the tested nozzles of 'Sprayer' put on a hectare is not"
+                        + " reckoned: add a list Machines with its Type, Speed and Nozzle spacing.")
+                .noneMatch(message -> message.contains("mend the name"));
         try (ClientBook book = ClientBook.open(run.file())) {
             assertThat(under(book.poi().getSheet("Summary"), "About", 0))
                     .containsExactly(

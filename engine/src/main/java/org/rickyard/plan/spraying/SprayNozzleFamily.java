@@ -11,6 +11,7 @@ import java.util.Set;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -212,9 +213,12 @@ final class SprayNozzleFamily {
                 known = keys.size() + 1;
                 keys.put(set, known);
                 if (machine[row] < 0) {
+                    CellAddress cell = tests.address(NozzleTest.SPRAYER, row).orElse(null);
                     plan.findings()
-                            .add(Finding.caution(
-                                    tests.address(NozzleTest.SPRAYER, row).orElse(null), unknown(named, name)));
+                            .add(
+                                    machines.size() == 0
+                                            ? Finding.note(cell, unlisted(name))
+                                            : Finding.caution(cell, unknown(named, name)));
                 } else {
                     sets(machine[row], known, sets);
                 }
@@ -237,6 +241,12 @@ final class SprayNozzleFamily {
                         .with(Keys.TEST_KEY, column(sets, 1))
                         .with(Role.JOB, plan.rows(Jobs.LIST), column(sets, 2)),
                 "no sprayer of the machine list has a nozzle test");
+    }
+
+    /** Who brings nothing but what was caught has no name to mend, and may not know what more there is to have. */
+    private static String unlisted(String name) {
+        return "no machines are listed, so what the tested nozzles of '" + name + "' put on a hectare is not reckoned:"
+                + " add a list Machines with its Type, Speed and Nozzle spacing.";
     }
 
     private static String unknown(NameKey.Resolution named, String name) {
