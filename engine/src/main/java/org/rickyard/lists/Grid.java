@@ -111,6 +111,11 @@ public interface Grid {
         return new CellAddress(sheet(), row, column);
     }
 
+    /** Whether units stand in a row whatever else may stand among them: a form has a column of its own for them. */
+    default boolean saysUnits(int row) {
+        return false;
+    }
+
     /** The cells as they stand on the sheet. */
     default Grid onSheet() {
         return this;

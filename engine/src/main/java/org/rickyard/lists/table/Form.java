@@ -20,7 +20,7 @@ public final class Form {
     private final Grid grid;
     private final ListOnItsSide list;
     private final List<FoundTable> beside;
-    private final List<FormGrid> turned;
+    private final FormLines lines;
 
     /**
      * A form.
@@ -31,12 +31,12 @@ public final class Form {
         this.grid = grid;
         this.list = list;
         this.beside = beside;
-        this.turned = FormLines.of(grid, list, beside, vocabularies);
+        this.lines = FormLines.of(grid, list, beside, vocabularies);
     }
 
     /** Whether a row of the sheet is one of its own. */
     boolean holds(int row) {
-        return list.holds(row) || turned.stream().anyMatch(part -> part.isFrom(row));
+        return list.holds(row) || lines.turned().stream().anyMatch(part -> part.isFrom(row));
     }
 
     /** How it is said that it is not read. */
@@ -49,7 +49,7 @@ public final class Form {
         List<FoundTable> tables = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
-        for (FormGrid part : turned) {
+        for (FormGrid part : lines.turned()) {
             TableFinder finder = new TableFinder(part, vocabularies, firstWords, findings);
             tables.addAll(finder.find(part.rows()));
             lacking.addAll(finder.lackedBy(list.spec()));
@@ -61,6 +61,7 @@ public final class Form {
                             grid, beside, lacking.stream().distinct().toList())));
         }
         findings.add(0, list.read(grid));
+        lines.told().ifPresent(findings::add);
         return new Reading(tables, findings);
     }
 }

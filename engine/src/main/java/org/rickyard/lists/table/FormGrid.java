@@ -23,9 +23,15 @@ final class FormGrid implements Grid {
     private final int[] rows;
     private final int[][] columns;
     private final int things;
+    private final boolean withUnits;
 
-    /** Lines one after another; all have as many columns. */
-    FormGrid(Grid sheet, List<Lines> lines) {
+    /**
+     * Lines one after another; all have as many columns.
+     *
+     * @param withUnits whether the column behind the labels is that of their units
+     */
+    FormGrid(Grid sheet, List<Lines> lines, boolean withUnits) {
+        this.withUnits = withUnits;
         this.sheet = sheet;
         this.rows =
                 lines.stream().flatMapToInt(some -> IntStream.of(some.rows())).toArray();
@@ -47,6 +53,11 @@ final class FormGrid implements Grid {
     @Override
     public CellAddress address(int row, int column) {
         return sheet.address(rows[column], columns[column][row]);
+    }
+
+    @Override
+    public boolean saysUnits(int row) {
+        return withUnits && row == 1;
     }
 
     @Override

@@ -2,11 +2,16 @@ package org.rickyard.lists.table;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.header.Heading;
@@ -25,12 +30,23 @@ final class FormLines {
     private static final int LEAST_LABELS = 2;
     /** What stands behind so many blank columns belongs to something else. */
     private static final int BLANK_COLUMNS = 2;
+    /** So many rows above its first label a form has the heads of its columns: "Input", "Value", "Unit", "Notes". */
+    private static final int HEADS_ABOVE = 3;
+
+    private static final Set<String> UNITS = Set.of("unit", "units", "uom", "unit of measure");
+    /** Heads of a column that explains what the others tell. */
+    private static final Set<String> REMARKS =
+            Set.of("note", "remark", "comment", "source", "guidance", "guide", "explanation", "instruction", "help");
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
     private final int end;
     /** Rows that are those of a list proper. */
     private final boolean[] taken;
+    /** Labels of the client's own results. */
+    private final List<CellAddress> results = new ArrayList<>();
+
+    private List<FormGrid> turned = List.of();
 
     private FormLines(Grid grid, List<Vocabulary> vocabularies, List<FoundTable> lists) {
         this.grid = grid;
@@ -52,11 +68,11 @@ final class FormLines {
     }
 
     /**
-     * The form, turned; several where its labels come again below or beside one another, one for each time.
+     * The lines of a form.
      *
      * @param lists the lists proper of its sheet, whose rows are none of its own
      */
-    static List<FormGrid> of(Grid grid, ListOnItsSide form, List<FoundTable> lists, List<Vocabulary> vocabularies) {
+    static FormLines of(Grid grid, ListOnItsSide form, List<FoundTable> lists, List<Vocabulary> vocabularies) {
         FormLines lines = new FormLines(grid, vocabularies, lists);
         List<List<Stretch>> parts = new ArrayList<>();
         for (int column = 0; column < Math.min(grid.columns(), COLUMNS); ) {
@@ -65,16 +81,28 @@ final class FormLines {
             stretches.forEach(stretch -> lines.put(stretch, parts));
             column = stretches.isEmpty() ? column + 1 : stretches.get(0).next();
         }
-        return parts.stream()
+        lines.turned = parts.stream()
                 .map(part -> {
                     boolean units = part.stream().anyMatch(stretch -> stretch.units() >= 0);
                     return new FormGrid(
                             grid,
                             part.stream()
                                     .map(stretch -> stretch.lines(units, grid.columns()))
-                                    .toList());
+                                    .toList(),
+                            units);
                 })
                 .toList();
+        return lines;
+    }
+
+    /** The form, turned; several where its labels come again below or beside one another, one for each time. */
+    List<FormGrid> turned() {
+        return turned;
+    }
+
+    /** What is to be said of lines that are none of an input. */
+    Optional<Finding> told() {
+        return results.isEmpty() ? Optional.empty() : Optional.of(FormResults.notRead(grid, results));
     }
 
     /** Puts a stretch to those that tell more of the same things: as many, and by other labels. */
@@ -138,7 +166,10 @@ final class FormLines {
         List<Integer> things = new ArrayList<>();
         int column = labels + 1;
         int blank = 0;
-        for (; column < Math.min(grid.columns(), labels + COLUMNS) && blank < BLANK_COLUMNS; column++) {
+        for (;
+                column < Math.min(grid.columns(), labels + COLUMNS)
+                        && blank < (things.isEmpty() ? ListOnItsSide.NEAR : BLANK_COLUMNS);
+                column++) {
             int at = column;
             if (Arrays.stream(rows).allMatch(row -> isBlank(row, at))) {
                 blank++;
@@ -150,7 +181,7 @@ final class FormLines {
             blank = 0;
             if (areUnits(rows, column)) {
                 units = units < 0 ? column : units;
-            } else if (things.isEmpty() || isOfAThing(rows, column)) {
+            } else if (things.isEmpty() || isOfAThing(rows, labels, column)) {
                 things.add(column);
             }
         }
@@ -167,13 +198,24 @@ final class FormLines {
     /** The rows from the first label that is known to the last; a list below them has the header of another beside one. */
     private int[] rows(int labels) {
         List<Integer> rows = new ArrayList<>();
+        List<Integer> open = new ArrayList<>();
+        Set<ColumnSpec> told = new HashSet<>();
         int known = 0;
+        boolean below = false;
         for (int row = 0; row < end; row++) {
-            if (taken[row] || !isText(row, labels) || isBlankBeside(row, labels)) {
+            if (taken[row] || !isText(row, labels)) {
                 continue;
             }
             Heading heading = heading(row, labels);
             boolean isKnown = heading != null;
+            if (isBlankBeside(row, labels)) {
+                if (isKnown && heading.isCertain() && !rows.isEmpty() && isInside(row, rows, open, heading)) {
+                    open.add(row);
+                } else {
+                    below = !rows.isEmpty() && FormResults.areHeadedBy(grid.text(row, labels));
+                }
+                continue;
+            }
             int beside = ListOnItsSide.beside(grid, row, labels);
             if (isKnown
                     && isHeader(row, beside)
@@ -181,12 +223,33 @@ final class FormLines {
                     && endsAt(row, labels)) {
                 break;
             }
+            if (below && grid.isFormula(row, beside)) {
+                if (isKnown) {
+                    results.add(grid.address(row, labels));
+                }
+                continue;
+            }
+            if (isKnown) {
+                told.add(heading.column());
+            }
             if (isKnown || !rows.isEmpty()) {
                 rows.add(row);
             }
             known = isKnown ? rows.size() : known;
         }
-        return rows.subList(0, known).stream().mapToInt(Integer::intValue).toArray();
+        // What is not filled in yet is missing, and is taken as soon as it is; a title is called so too.
+        return IntStream.concat(
+                        rows.subList(0, known).stream().mapToInt(Integer::intValue),
+                        open.stream()
+                                .filter(row -> told.add(heading(row, labels).column()))
+                                .mapToInt(Integer::intValue))
+                .sorted()
+                .toArray();
+    }
+
+    /** Whether a label with nothing beside it is one that waits for a figure or, right below others, for a word. */
+    private static boolean isInside(int row, List<Integer> rows, List<Integer> open, Heading heading) {
+        return heading.column().isNumeric() || rows.contains(row - 1) || open.contains(row - 1);
     }
 
     /** Whether what stands below a header is no label but what a list has there; "clamp" beside "Kind" is no header. */
@@ -206,18 +269,65 @@ final class FormLines {
         return labels >= LEAST_LABELS;
     }
 
+    /**
+     * Whether units stand in a column: its head says so, or most of what stands in it is some. One that is not known here
+     * ("/m2") makes no other thing of them.
+     */
     private boolean areUnits(int[] rows, int column) {
-        return Arrays.stream(rows).allMatch(row -> {
-            String text = isText(row, column) ? Words.trim(grid.text(row, column)) : "";
-            return isBlank(row, column) || SaidUnit.isUnit(text) || SaidUnit.isMoney(text);
-        });
+        int units = 0;
+        int words = 0;
+        for (int row : rows) {
+            if (isBlank(row, column)) {
+                continue;
+            }
+            if (!isText(row, column)) {
+                return false;
+            }
+            String text = Words.trim(grid.text(row, column));
+            if (SaidUnit.isUnit(text) || SaidUnit.isMoney(text)) {
+                units++;
+            } else {
+                words++;
+            }
+        }
+        return UNITS.contains(head(rows, column)) || units > 0 && units >= words;
     }
 
     /** Whether figures stand in a column, or something in most of its cells: remarks do not. */
-    private boolean isOfAThing(int[] rows, int column) {
+    private boolean isOfAThing(int[] rows, int labels, int column) {
         long filled = Arrays.stream(rows).filter(row -> !isBlank(row, column)).count();
-        return Arrays.stream(rows).anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER)
-                || 2 * filled > rows.length;
+        boolean figures = Arrays.stream(rows).anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
+        return (figures || 2 * filled > rows.length) && !areRemarks(rows, labels, column);
+    }
+
+    /** Whether a column explains the others: its head says so, or words stand in it where its labels ask for figures. */
+    private boolean areRemarks(int[] rows, int labels, int column) {
+        if (Arrays.stream(head(rows, column).split(" "))
+                .anyMatch(word -> REMARKS.contains(word)
+                        || word.endsWith("s") && REMARKS.contains(word.substring(0, word.length() - 1)))) {
+            return true;
+        }
+        int figures = 0;
+        int words = 0;
+        for (int row : rows) {
+            Heading heading = isBlank(row, column) ? null : heading(row, labels);
+            if (heading != null && heading.column().isNumeric()) {
+                boolean figure = !isText(row, column) || ListOnItsSide.isFigure(grid, row, column);
+                figures += figure ? 1 : 0;
+                words += figure ? 0 : 1;
+            }
+        }
+        return words > 0 && words >= figures;
+    }
+
+    /** What stands over a column, right above the first of its rows or a little higher; "" if nothing does. */
+    private String head(int[] rows, int column) {
+        for (int row = rows[0] - 1; row >= Math.max(0, rows[0] - HEADS_ABOVE); row--) {
+            if (isText(row, column)) {
+                return Words.key(grid.text(row, column));
+            }
+        }
+        return "";
     }
 
     private boolean isBlankBeside(int row, int column) {

@@ -48,8 +48,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
     private static final List<ListSpec> OF_A_JOB = List.of(Fields.LIST, Jobs.LIST, Machines.LIST);
 
     private static final int NAMED = 3;
-    /** So far from its label what is told may stand. */
-    static final int NEAR = 3;
+    /** So far from its label what is told may stand: labels are often merged over a few columns. */
+    static final int NEAR = 5;
 
     private static final int ROW_LOOKED_AT = 20;
 
@@ -168,20 +168,34 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
         if (!rows.containsKey(Machines.TYPE) || figures == 0) {
             others.clear();
         }
+        Integer name = rows.get(vocabulary.spec().identity().get(0));
+        boolean named = name != null && grid.kind(name, beside(grid, name, column)) == Grid.Kind.TEXT;
+        int open = named && figures > 0 ? open(grid, column, vocabulary, rows.keySet()) : 0;
         if (own + others.size() < LEAST_HEADERS
-                || figures + others.size() < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
+                || figures + others.size() + open < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
         Stream.concat(rows.values().stream(), others.stream())
                 .sorted()
                 .forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
-        Integer name = rows.get(vocabulary.spec().identity().get(0));
-        return new ListOnItsSide(
-                vocabulary.spec(),
-                column,
-                headers,
-                name != null && grid.kind(name, beside(grid, name, column)) == Grid.Kind.TEXT);
+        return new ListOnItsSide(vocabulary.spec(), column, headers, named);
+    }
+
+    /** How many labels ask for a figure that is not filled in yet. */
+    private static int open(Grid grid, int column, Vocabulary vocabulary, Set<ColumnSpec> told) {
+        Set<ColumnSpec> open = new LinkedHashSet<>();
+        for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT
+                    && grid.words(row, beside(grid, row, column)).isEmpty()) {
+                Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
+                if (heading != null && heading.isCertain() && heading.column().isNumeric()) {
+                    open.add(heading.column());
+                }
+            }
+        }
+        open.removeAll(told);
+        return open.size();
     }
 
     /** The column of what is told beside a label: the next, unless its unit stands there before it or nothing does. */
@@ -200,9 +214,11 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
     }
 
     /** A number, or one with its unit behind it as forms have it: "24 m", "3000 l". */
-    private static boolean isFigure(Grid grid, int row, int column) {
-        if (grid.kind(row, column) != Grid.Kind.TEXT) {
-            return grid.kind(row, column) == Grid.Kind.NUMBER;
+    static boolean isFigure(Grid grid, int row, int column) {
+        Grid.Kind kind = grid.kind(row, column);
+        if (kind != Grid.Kind.TEXT) {
+            // Where an error stands a figure was meant.
+            return kind == Grid.Kind.NUMBER || kind == Grid.Kind.ERROR || kind == Grid.Kind.UNCOMPUTED;
         }
         AmountText amount = AmountText.of(Words.trim(grid.text(row, column)));
         return amount.isWithUnit() && SaidUnit.isUnit(Words.trim(amount.unit()));

@@ -154,7 +154,7 @@ public final class RowReader {
             titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
-        if (table.unitsRow < 0 && table.count() == 0 && rows.isUnits(row)) {
+        if (table.unitsRow < 0 && table.count() == 0 && (rows.isUnits(row) || grid.saysUnits(row))) {
             table.unitsRow = row;
             return;
         }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
 public final class HeaderText {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
-    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
+    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_=?–—-]+|[\\s,:;.*#_=?–—-]+$");
 
     /** A year, or the two years of a season: 2026, 2026/27, 2026-2027, '26. */
     private static final Pattern YEAR = Pattern.compile(
