@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -155,16 +156,26 @@ public final class Headlines {
      */
     public static String leftOut(WorkPlan plan, Function<TableSpec, String> sheet) {
         StringJoiner words = new StringJoiner(", ", "and ", "").setEmptyValue("");
-        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID, GangRates.GANGS));
+        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID));
         for (Headline headline : of(plan)) {
             ResultTable table = headline.table();
-            int more = table.rows() - MOST_ROWS_OF_A_TABLE;
+            int more = notShown(table);
             if (more > 0 && counted.add(table.spec().id())) {
                 words.add((words.length() == 0 ? Counted.more(more, "row") : more) + " on '" + sheet.apply(table.spec())
                         + "'");
             }
         }
         return words.toString();
+    }
+
+    /** Rows of a table that has its first on Summary; of a gang one field stands for all. */
+    private static int notShown(ResultTable table) {
+        return table.spec().id().equals(GangRates.GANGS)
+                ? byJob(table).stream()
+                        .skip(MOST_ROWS_OF_A_TABLE)
+                        .mapToInt(List::size)
+                        .sum()
+                : table.rows() - MOST_ROWS_OF_A_TABLE;
     }
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
@@ -215,27 +226,54 @@ public final class Headlines {
         }
     }
 
-    /** How fast each gang goes, and what holds it up, on the field where it goes slowest: the day is planned by that. */
+    /**
+     * How fast each gang goes, and what holds it up, on the field where it goes slowest: the day is planned by that. Which
+     * field that is does not change with the figures before the next run, and nobody knows it of fields without a rate.
+     */
     private static void addSlowest(List<Headline> headlines, ResultTable gangs) {
         Values rates = gangs.of(GangRates.GANG_RATE);
-        Map<String, List<Integer>> jobs = new LinkedHashMap<>();
-        for (int row = 0; row < gangs.rows(); row++) {
-            // By where it is typed, for many jobs have no name.
-            String job = gangs.name(Quantities.HOLDING, row) + '\n' + gangs.written(row);
-            jobs.computeIfAbsent(job, any -> new ArrayList<>()).add(row);
-        }
-        jobs.values().stream().limit(MOST_ROWS_OF_A_TABLE).forEach(rows -> {
-            int slowest = rows.stream()
+        List<List<Integer>> shown =
+                byJob(gangs).stream().limit(MOST_ROWS_OF_A_TABLE).toList();
+        int[] slowest = new int[shown.size()];
+        List<String> holdings = new ArrayList<>();
+        List<String> abouts = new ArrayList<>();
+        for (int i = 0; i < slowest.length; i++) {
+            List<Integer> rows = shown.get(i);
+            slowest[i] = rows.stream()
                     .filter(rates::has)
                     .min(Comparator.comparingDouble(rates::number))
                     .orElse(rows.get(0));
-            String about = about(gangs, slowest) + (rows.size() > 1 ? ", where the gang is slowest" : "");
-            String holding = gangs.name(Quantities.HOLDING, slowest);
-            headlines.add(new Headline(gangs, GangRates.RATE_OF_GANG, slowest, holding, about));
-            if (rates.has(slowest)) {
-                headlines.add(new Headline(gangs, GangRates.BOTTLENECK_OF_GANG, slowest, holding, about));
+            holdings.add(gangs.name(Quantities.HOLDING, slowest[i]));
+            abouts.add(about(gangs, slowest[i]));
+        }
+        tellApart(holdings, abouts, i -> gangs.written(slowest[i]));
+        for (int i = 0; i < slowest.length; i++) {
+            String about = abouts.get(i) + whyThisField(rates, shown.get(i));
+            headlines.add(new Headline(gangs, GangRates.RATE_OF_GANG, slowest[i], holdings.get(i), about));
+            if (rates.has(slowest[i])) {
+                headlines.add(new Headline(gangs, GangRates.BOTTLENECK_OF_GANG, slowest[i], holdings.get(i), about));
             }
-        });
+        }
+    }
+
+    private static String whyThisField(Values rates, List<Integer> rows) {
+        long given = rows.stream().filter(rates::has).count();
+        if (rows.size() == 1 || given == 0) {
+            return "";
+        }
+        return given == rows.size()
+                ? ", where the gang was slowest when run"
+                : ", where the gang was slowest when run of the fields that have a rate";
+    }
+
+    /** The rows of each gang, one for each field: by where its job is typed, for many jobs have no name. */
+    private static Collection<List<Integer>> byJob(ResultTable gangs) {
+        Map<String, List<Integer>> jobs = new LinkedHashMap<>();
+        for (int row = 0; row < gangs.rows(); row++) {
+            String job = gangs.name(Quantities.HOLDING, row) + '\n' + gangs.written(row);
+            jobs.computeIfAbsent(job, any -> new ArrayList<>()).add(row);
+        }
+        return jobs.values();
     }
 
     /** Whether a machine pays, and from what area on; where there is none the sentence says so. */

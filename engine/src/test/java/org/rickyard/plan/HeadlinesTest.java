@@ -145,10 +145,82 @@ class HeadlinesTest {
                         .map(headline ->
                                 headline.about() + ": " + headline.formula().id()))
                 .containsExactly(
-                        "Far, where the gang is slowest: gang-rate",
-                        "Far, where the gang is slowest: bottleneck",
+                        "Far, where the gang was slowest when run: gang-rate",
+                        "Far, where the gang was slowest when run: bottleneck",
                         "Hill: gang-rate",
                         "Hill: bottleneck");
+    }
+
+    private static SeasonBook.Worked gangs(Object[][] fields, Object[][] jobs) {
+        return new SeasonBook()
+                .sheet("Fields", fields)
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Payload (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Forager", "forager", 6, 9, null, null, null),
+                        row("Trailer", "trailer", null, null, 12, 25, 35))
+                .sheet("Jobs", jobs)
+                .run();
+    }
+
+    private static List<String> ratesOfGangs(SeasonBook.Worked worked) {
+        return Headlines.of(worked.plan()).stream()
+                .filter(headline -> headline.formula().id().equals("gang-rate"))
+                .map(Headlines.Headline::about)
+                .toList();
+    }
+
+    /** A field without a rate may be the slowest; and two gangs of one field are told apart by their jobs. */
+    @Test
+    void whatIsSaidOfTheSlowestFieldIsKnown() {
+        Object[] header = row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "Distance to clamp (km)");
+        Object[] speeds = row("Field", "Operation", "Machine");
+        assertThat(ratesOfGangs(gangs(
+                        new Object[][] {
+                            header,
+                            row("Near", "grass", 10, 20, "as carted fresh", 1),
+                            row("Unknown", "grass", 10, 20, "as carted fresh", null)
+                        },
+                        new Object[][] {speeds, row("grass", "foraging", "Forager; Trailer x 3")})))
+                .containsExactly("Near, where the gang was slowest when run of the fields that have a rate");
+        assertThat(ratesOfGangs(gangs(
+                        new Object[][] {
+                            header,
+                            row("One", "grass", 10, 20, "as carted fresh", null),
+                            row("Two", "grass", 10, 20, "as carted fresh", null)
+                        },
+                        new Object[][] {speeds, row("grass", "foraging", "Forager; Trailer x 3")})))
+                .containsExactly("One");
+        assertThat(ratesOfGangs(gangs(
+                        new Object[][] {header, row("One", "grass", 10, 20, "as carted fresh", 1)}, new Object[][] {
+                            speeds,
+                            row("One", "foraging", "Forager; Trailer x 3"),
+                            row("One", "foraging", "Forager; Trailer x 2")
+                        })))
+                .containsExactly("Jobs!2, One", "Jobs!3, One");
+    }
+
+    /** Of 22 gangs two were left out without a word. */
+    @Test
+    void gangsThatAreNotShownAreCounted() {
+        Object[][] fields = new Object[23][];
+        fields[0] = row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "Distance to clamp (km)");
+        Object[][] jobs = new Object[23][];
+        jobs[0] = row("Field", "Operation", "Machine");
+        for (int i = 1; i < jobs.length; i++) {
+            fields[i] = row("F" + i, "grass", 10, 20, "as carted fresh", 1);
+            jobs[i] = row("F" + i, "foraging", "Forager; Trailer x 3");
+        }
+        SeasonBook.Worked worked = gangs(fields, jobs);
+        assertThat(ratesOfGangs(worked)).hasSize(20);
+        assertThat(Headlines.leftOut(worked.plan(), TableSpec::sheet)).isEqualTo("and 2 more rows on 'Gangs'");
     }
 
     private static List<String> bought(Object[]... products) {

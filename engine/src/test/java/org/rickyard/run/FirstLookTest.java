@@ -97,6 +97,33 @@ class FirstLookTest {
         }
     }
 
+    /** What a gang picks up is clamped, though the workbook has no list of clamps. */
+    @Test
+    void aGangIsToldOfEdgesGasAndLinesWithoutAListOfClamps() throws Exception {
+        Runs.Run run = run(FarmBook.empty()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis"),
+                        row("Ley", "grass", 10, 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Payload (t)"),
+                        row("Forager", "forager", 6, 9, null),
+                        row("Trailer", "trailer", null, null, 12))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Ley", "foraging", "Forager; Trailer x 3")));
+        try (ClientBook book = ClientBook.open(run.file())) {
+            for (String sheet : List.of("Gangs", "About")) {
+                List<String> texts = new ArrayList<>();
+                book.poi().getSheet(sheet).forEach(line -> line.forEach(cell -> texts.add(cell.toString())));
+                assertThat(String.join(" ", texts))
+                        .as(sheet)
+                        .contains("Machines overturn at edges")
+                        .contains("Silage gas kills")
+                        .contains("Overhead lines kill");
+            }
+        }
+    }
+
     @Test
     void saysWhereNoneOfTheAnswersThatMatterComesOfTheLists() throws Exception {
         Runs.Run run = run(FarmBook.empty()

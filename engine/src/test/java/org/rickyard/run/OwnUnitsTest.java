@@ -101,7 +101,6 @@ class OwnUnitsTest {
                         "Do-not-exceed height in ft");
     }
 
-    /** A foot is 0.3048 m by definition: two metres are 6.56 feet. Of what lies in no list the country tells. */
     /** 20 acres, of which a full tank sprays 12. */
     @Test
     @Tag("derived")
@@ -156,6 +155,7 @@ class OwnUnitsTest {
         assertThat(summary(run).get("need").subList(2, 4)).containsExactly("", "");
     }
 
+    /** A foot is 0.3048 m by definition: two metres are 6.56 feet. Of what lies in no list the country tells. */
     @Test
     @Tag("derived")
     void cautionsNameTheirFiguresInTheFarmsUnitsFirst() {

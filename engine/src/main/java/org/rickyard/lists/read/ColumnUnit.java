@@ -29,10 +29,10 @@ import org.rickyard.trade.Quantities;
  * @param question what must be asked before a number of this column can be used; null if nothing
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
-    /** A day and what is made of days: how many hours of it are worked is another question. */
     private static final Set<Symbol> NUTRIENTS =
             Set.of(Quantities.NITROGEN_SHARE, Quantities.PHOSPHATE_SHARE, Quantities.POTASH_SHARE);
 
+    /** A day and what is made of days: how many hours of it are worked is another question. */
     private static final List<Unit> DAYS = List.of(Units.D, Units.WEEK, UnitText.MONTH, Units.YR);
 
     /** What insurance is a share of. */

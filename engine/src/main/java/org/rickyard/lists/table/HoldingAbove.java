@@ -3,10 +3,12 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -46,15 +48,68 @@ public final class HoldingAbove {
      */
     public record Named(String name, CellAddress cell, boolean farm) {}
 
+    /**
+     * The part of a sheet that a list takes: of a form, whose labels stand below one another, the rows are those of its
+     * labels.
+     *
+     * @param bottom less than the top if it has no rows
+     */
+    private record Room(int top, int bottom, int left, int right) {
+        static Room of(FoundTable table) {
+            int bottom = table.count() == 0 ? -1 : table.row(table.count() - 1);
+            Room room = new Room(table.headerRow, bottom, table.firstColumn, table.lastColumn);
+            return table.grid.isTurned() && bottom >= 0 ? room.onSheet(table) : room;
+        }
+
+        private Room onSheet(FoundTable form) {
+            int[] rows = IntStream.rangeClosed(left, right)
+                    .map(label -> form.address(top, label).row())
+                    .sorted()
+                    .toArray();
+            IntSummaryStatistics columns = IntStream.rangeClosed(left, right)
+                    .flatMap(label -> IntStream.of(top, bottom)
+                            .map(thing -> form.address(thing, label).column()))
+                    .summaryStatistics();
+            return new Room(rows[0], rows[rows.length - 1], columns.getMin(), columns.getMax());
+        }
+
+        boolean isBeside(Room other) {
+            return right < other.left || other.right < left;
+        }
+
+        /** Whether a cell is within it, or above it where it stands beside that other one. */
+        boolean holds(int row, int column, Room other) {
+            boolean inColumns = left <= column && column <= right;
+            boolean beside = isBeside(other);
+            boolean within = top <= row && row <= bottom && (inColumns || !beside);
+            return within || beside && inColumns && row < top;
+        }
+    }
+
     private final FoundTable table;
     private final Grid grid;
-    /** The lists of its sheet. */
-    private final List<FoundTable> lists;
+    private final Room room;
+    /** Those of the lists of its sheet. */
+    private final List<Room> others;
 
-    private HoldingAbove(FoundTable table, List<FoundTable> lists) {
+    /** What stands among the rows of a list, which of a form are turned. */
+    private HoldingAbove(FoundTable table) {
         this.table = table;
         this.grid = table.grid;
-        this.lists = lists;
+        this.others = List.of();
+        this.room = new Room(table.headerRow, -1, table.firstColumn, table.lastColumn);
+    }
+
+    /** What stands above it on its sheet, beside these lists. */
+    private HoldingAbove(FoundTable table, List<FoundTable> lists) {
+        this.table = table;
+        this.grid = table.grid.onSheet();
+        this.others = lists.stream().map(Room::of).toList();
+        this.room = Room.of(table);
+    }
+
+    private Optional<Named> find() {
+        return find(room.top - 1, 0);
     }
 
     /** The same tables, those without a column of holdings parted where a holding is named between their rows. */
@@ -100,7 +155,7 @@ public final class HoldingAbove {
             if (table.count() > 0 && !hasColumn(table)) {
                 Optional<Named> named = table.heading != null
                         ? Optional.of(table.heading)
-                        : new HoldingAbove(table, onSheet(table.grid, tables)).find(table.headerRow - 1, 0);
+                        : new HoldingAbove(table, onSheet(table.grid, tables)).find();
                 named.ifPresent(holding -> above.put(table, holding));
             }
         }
@@ -172,7 +227,7 @@ public final class HoldingAbove {
 
     /** A holding named beside a row that the list passed over, other than the one above the list. */
     private static Optional<Named> otherWithin(FoundTable table, Named own) {
-        HoldingAbove within = new HoldingAbove(table, List.of());
+        HoldingAbove within = new HoldingAbove(table);
         for (int index = 1; index < table.count(); index++) {
             int before = table.row(index - 1);
             Optional<Named> other = within.find(table.row(index) - 1, before + 1);
@@ -185,7 +240,7 @@ public final class HoldingAbove {
 
     /** The holding that a row among those of a list names with its label, if it holds nothing else. */
     static Optional<Named> heading(FoundTable table, int row) {
-        HoldingAbove heading = new HoldingAbove(table, List.of());
+        HoldingAbove heading = new HoldingAbove(table);
         int first = table.firstColumn;
         while (first <= table.lastColumn && heading.isBlank(row, first)) {
             first++;
@@ -207,7 +262,7 @@ public final class HoldingAbove {
     static boolean isOther(FoundTable table, int row) {
         // What stands above the header's last repetition was looked at there.
         int end = Math.max(table.lastHeaderRow, table.count() == 0 ? 0 : table.row(table.count() - 1));
-        HoldingAbove above = new HoldingAbove(table, List.of());
+        HoldingAbove above = new HoldingAbove(table);
         return above.find(row - 1, end + 1)
                 .map(named -> NameKey.key(named.name()))
                 .filter(other -> above.find(table.headerRow - 1, 0)
@@ -228,7 +283,7 @@ public final class HoldingAbove {
 
     private Optional<Named> find(int from, int to, Set<String> labels) {
         for (int row = from; row >= to; row--) {
-            for (int column = table.lastColumn; column >= 0; column--) {
+            for (int column = room.right; column >= 0; column--) {
                 Named named = named(row, column, labels);
                 if (named != null && !isOfAnother(row, column)) {
                     return Optional.of(named);
@@ -238,21 +293,14 @@ public final class HoldingAbove {
         return Optional.empty();
     }
 
-    /** Whether a cell is within a list, or above one that stands beside this one. */
     private boolean isOfAnother(int row, int column) {
-        return lists.stream().anyMatch(other -> {
-            boolean inColumns = other.firstColumn <= column && column <= other.lastColumn;
-            boolean beside = other.lastColumn < table.firstColumn || table.lastColumn < other.firstColumn;
-            boolean within = other.count() > 0
-                    && other.headerRow <= row
-                    && row <= other.row(other.count() - 1)
-                    && (inColumns || !beside);
-            return within || beside && inColumns && row < other.headerRow;
-        });
+        return others.stream().anyMatch(other -> other.holds(row, column, room));
     }
 
     private static List<FoundTable> onSheet(Grid grid, List<FoundTable> tables) {
-        return tables.stream().filter(table -> table.grid == grid).toList();
+        return tables.stream()
+                .filter(table -> table.grid.onSheet() == grid.onSheet())
+                .toList();
     }
 
     /** What separates label and name in a text; "" if nothing does. */
@@ -278,14 +326,14 @@ public final class HoldingAbove {
         boolean farm = labels == FARMS;
         String after = Words.trim(text.substring(end + separator.length()));
         if (!after.isEmpty()) {
-            return new Named(after, table.address(row, column), farm);
+            return new Named(after, grid.address(row, column), farm);
         }
         String beside = text(row, column + 1);
         // A word between others is the header of a column, not a label.
         boolean alone = isBlank(row, column - 1) && isBlank(row, column + 2);
         return beside.isEmpty() || beside.endsWith(":") || separator.isEmpty() && !alone
                 ? null
-                : new Named(beside, table.address(row, column + 1), farm);
+                : new Named(beside, grid.address(row, column + 1), farm);
     }
 
     private boolean isBlank(int row, int column) {

@@ -345,7 +345,8 @@ final class GangTables {
                 "one row per gang and field",
                 Sentences.appended(columns, rules),
                 List.of(new TableSpec.TotalName(GangRates.GANG_HOURS, "Rickyard_gang_hours")),
-                Cautions.MACHINES,
+                // Guards and slopes are on the sheet of its stages; what a gang picks up is clamped in the end.
+                List.of(Cautions.MACHINES.get(2), Cautions.CLAMPS.get(1), Cautions.CLAMPS.get(2)),
                 rules);
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -107,6 +108,33 @@ class HoldingAboveTest {
                         .row("Mower", "mower")));
         assertThat(found.rows(Jobs.LIST).text(Jobs.HOLDING, 0)).isEqualTo("VALE FARM");
         assertThat(found.rows(Machines.LIST).state(Machines.HOLDING, 0)).isEqualTo(State.NO_COLUMN);
+    }
+
+    /** The machines of one farm were worked on the fields of the other. */
+    @Test
+    void aFormIsOfTheHoldingAboveItToo() {
+        ListRows machines = ListFinder.find(List.of(
+                        hill("Farm: Hill Farm"),
+                        VALE,
+                        new SheetOf("Kit")
+                                .row("Farm: Hill Farm")
+                                .row()
+                                .row("Machine", "Mower", "Rake")
+                                .row("Type", "mower", "rake")
+                                .row("Working width (m)", 3, 7)
+                                .row("Speed (km/h)", 10, 9)
+                                .row()
+                                .row("Farm: Vale Farm")
+                                .row("Machine", "Tedder", "Roller")
+                                .row("Type", "tedder", "field rolls")
+                                .row("Working width (m)", 8, 6)
+                                .row("Speed (km/h)", 11, 8)))
+                .rows(Machines.LIST);
+        assertThat(IntStream.range(0, machines.size())
+                        .mapToObj(row ->
+                                machines.text(Machines.MACHINE, row) + " " + machines.text(Machines.HOLDING, row)))
+                .containsExactlyInAnyOrder("Mower Hill Farm", "Rake Hill Farm", "Tedder Vale Farm", "Roller Vale Farm");
+        assertThat(machines.address(Machines.HOLDING, 0)).hasValue(new CellAddress("Kit", 0, 0));
     }
 
     @Test
