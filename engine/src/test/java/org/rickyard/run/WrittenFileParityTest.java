@@ -41,7 +41,8 @@ class WrittenFileParityTest {
             "awkward names",
             "counted from 1904",
             "random 1",
-            "machines alone");
+            "machines alone",
+            "farm on forms");
 
     /** Every sheet, names that are numbers or patterns, and every list as another program writes it. */
     private static final List<String> FOR_A_SHORT_GATE = List.of("full farm", "awkward names", "saved by LibreOffice");
@@ -72,6 +73,7 @@ class WrittenFileParityTest {
             case "spoilt farm 15" -> FullFarm.spoilt(file, 15);
             case "awkward names" -> TestBooks.awkward(file);
             case "machines alone" -> MachinesAlone.write(file);
+            case "farm on forms" -> FarmOnForms.forms().save(file);
             case "counted from 1904" -> TestBooks.random(file, 4, true);
             default -> TestBooks.random(file, Long.parseLong(name.substring(name.length() - 1)), false);
         };
