@@ -14,6 +14,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
+import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
@@ -40,6 +41,7 @@ final class FormLines {
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
+    private final FormSections sections;
     private final int end;
     /** Rows that are those of a list proper. */
     private final boolean[] taken;
@@ -53,6 +55,7 @@ final class FormLines {
         this.vocabularies = vocabularies.stream()
                 .filter(vocabulary -> vocabulary.spec() != Layout.LIST && vocabulary.spec() != Assumptions.LIST)
                 .toList();
+        this.sections = new FormSections(grid, this.vocabularies);
         this.end = Math.min(ROWS, grid.rows());
         this.taken = new boolean[end];
         for (FoundTable list : lists) {
@@ -79,7 +82,7 @@ final class FormLines {
             List<Stretch> stretches =
                     column == form.column() || lines.areLabels(column) ? lines.stretches(column) : List.of();
             stretches.forEach(stretch -> lines.put(stretch, parts));
-            column = stretches.isEmpty() ? column + 1 : stretches.get(0).next();
+            column = stretches.stream().mapToInt(Stretch::next).min().orElse(column + 1);
         }
         lines.turned = parts.stream()
                 .map(part -> {
@@ -118,7 +121,10 @@ final class FormLines {
 
     private boolean isOfOthers(Stretch one, Stretch other) {
         Set<String> labels = labels(one);
-        return one.things().length != other.things().length
+        ListSpec named = sections.named(one.labels(), one.rows());
+        ListSpec otherNamed = sections.named(other.labels(), other.rows());
+        return named != null && otherNamed != null && named != otherNamed
+                || one.things().length != other.things().length
                 || labels(other).stream().anyMatch(labels::contains);
     }
 
@@ -130,17 +136,18 @@ final class FormLines {
 
     /** The stretches of a column: a new one begins where its first label comes again. */
     private List<Stretch> stretches(int labels) {
-        int[] rows = rows(labels);
         List<Stretch> stretches = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= rows.length; i++) {
-            if (i == rows.length
-                    || Words.key(grid.text(rows[i], labels)).equals(Words.key(grid.text(rows[0], labels)))) {
-                Stretch stretch = stretch(labels, Arrays.copyOfRange(rows, from, i));
-                if (stretch != null) {
-                    stretches.add(stretch);
+        for (int[] rows : sections.parted(labels, rows(labels))) {
+            int from = 0;
+            for (int i = 1; i <= rows.length; i++) {
+                if (i == rows.length
+                        || Words.key(grid.text(rows[i], labels)).equals(Words.key(grid.text(rows[0], labels)))) {
+                    Stretch stretch = stretch(labels, Arrays.copyOfRange(rows, from, i));
+                    if (stretch != null) {
+                        stretches.add(stretch);
+                    }
+                    from = i;
                 }
-                from = i;
             }
         }
         return stretches;
@@ -254,7 +261,8 @@ final class FormLines {
 
     /** Whether what stands below a header is no label but what a list has there; "clamp" beside "Kind" is no header. */
     private boolean endsAt(int row, int labels) {
-        return isText(row + 1, labels) && heading(row + 1, labels) == null;
+        return grid.kind(row + 1, labels) == Grid.Kind.NUMBER
+                || isText(row + 1, labels) && heading(row + 1, labels) == null;
     }
 
     /** Whether labels stand in a column below one another, and no number with them. */
@@ -264,7 +272,12 @@ final class FormLines {
             if (!taken[row] && grid.kind(row, column) == Grid.Kind.NUMBER) {
                 return false;
             }
-            labels += !taken[row] && isHeader(row, column) && !isBlankBeside(row, column) ? 1 : 0;
+            labels += !taken[row]
+                            && isHeader(row, column)
+                            && !SaidUnit.isUnit(Words.trim(grid.text(row, column)))
+                            && !isBlankBeside(row, column)
+                    ? 1
+                    : 0;
         }
         return labels >= LEAST_LABELS;
     }

@@ -45,9 +45,12 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
     private static final List<ColumnSpec> ITEMS = List.of(Machines.INTEREST, Machines.INSURANCE);
 
     /** What a card of one job tells of. */
-    private static final List<ListSpec> OF_A_JOB = List.of(Fields.LIST, Jobs.LIST, Machines.LIST);
+    static final List<ListSpec> OF_A_JOB = List.of(Fields.LIST, Jobs.LIST, Machines.LIST);
 
     private static final int NAMED = 3;
+    /** Behind a label stand what is told, and perhaps its unit. */
+    private static final int VALUE_AND_UNIT = 3;
+
     /** So far from its label what is told may stand: labels are often merged over a few columns. */
     static final int NEAR = 5;
 
@@ -268,6 +271,35 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
                 && first <= table.row(table.count() - 1)
                 && column >= table.firstColumn
                 && column <= table.lastColumn;
+    }
+
+    /** Whether it begins right below a list with a blank between, so that its rows are none of that list. */
+    boolean beginsBelow(FoundTable table, Grid grid, int row) {
+        int first = headers.keySet().iterator().next();
+        return named
+                && row >= first
+                && first > table.lastHeaderRow + 1
+                && table.chief() != Assumptions.LIST
+                && column >= table.firstColumn
+                && column <= table.lastColumn
+                && grid.words(first - 1, column + 1).isEmpty();
+    }
+
+    /**
+     * Whether a row goes on a section of another thing, right below a label of it: "Type" and "forager" below "Machine".
+     * They would pass for the headers of a list proper.
+     */
+    boolean goesOnAt(Grid grid, int row) {
+        return named
+                && row > headers.keySet().iterator().next()
+                && isLabel(grid, row)
+                && isLabel(grid, row - 1)
+                && grid.words(row, column + VALUE_AND_UNIT).isEmpty();
+    }
+
+    private boolean isLabel(Grid grid, int row) {
+        return grid.kind(row, column) == Grid.Kind.TEXT
+                && !grid.words(row, beside(grid, row, column)).isEmpty();
     }
 
     boolean holds(int row) {

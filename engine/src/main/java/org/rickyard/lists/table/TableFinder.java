@@ -107,10 +107,15 @@ public final class TableFinder {
         boolean[] taken = new boolean[columns];
         for (int row = 0; row < end; row++) {
             mark(taken, ranges, row);
-            if ((onItsSide == null || !onItsSide.holds(row)) && looksLikeHeader(row, taken)) {
+            if ((onItsSide == null || !onItsSide.holds(row) && !isOfAForm(row)) && looksLikeHeader(row, taken)) {
                 openTables(row, taken);
             }
-            for (RowReader reader : open) {
+            for (RowReader reader : List.copyOf(open)) {
+                if (onItsSide != null && onItsSide.beginsBelow(reader.table(), grid, row)) {
+                    reader.finishBeforeHeader(row);
+                    open.remove(reader);
+                    continue;
+                }
                 // The header of one list may stand in a row of another beside it.
                 if (reader.table().lastHeaderRow != row && !reader.overlaps(ranges, row)) {
                     reader.read(row);
@@ -127,6 +132,13 @@ public final class TableFinder {
             rows.beyond(end).ifPresent(findings::add);
         }
         return tables;
+    }
+
+    /** Whether a row is a line of a form; below the headers of a list right under one stands what is none. */
+    private boolean isOfAForm(int row) {
+        int labels = onItsSide.column();
+        return onItsSide.goesOnAt(grid, row)
+                && (grid.words(row + 1, labels).isEmpty() || rows.beginsHeader(row + 1, labels));
     }
 
     /** A form on the sheet, of which it was said that it is not read; empty if there is none. */
