@@ -159,7 +159,7 @@ public final class RowReader {
             return;
         }
         if (table.count() == 0 && rows.numbersColumns(row)) {
-            note(row, "This row numbers the columns and is not read as a row of " + name() + ".");
+            note(row, "This " + line() + " numbers the columns and is not read as a row of " + name() + ".");
             return;
         }
         if (totals.holds(row, rows.isNamed(row))) {
@@ -167,7 +167,7 @@ public final class RowReader {
             totalsRow = row;
             subtotalsSeen = totals.saysSubtotals(row);
             sums.passed();
-            note(row, "This row of totals is not read as a row of " + name() + ".");
+            note(row, "This " + line() + " of totals is not read as a row of " + name() + ".");
             return;
         }
         if ((blankBefore || titleBefore) && table.range == null && rows.isForeignHeader(row)) {
@@ -186,7 +186,7 @@ public final class RowReader {
                 titles.add(row);
             } else if (totals.isTotalOfNamed(row)) {
                 totalsRow = row;
-                note(row, "This row of totals is not read as a row of " + name() + ".");
+                note(row, "This " + line() + " of totals is not read as a row of " + name() + ".");
             } else {
                 tellNameless(row);
             }
@@ -243,7 +243,7 @@ public final class RowReader {
             } else if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
-                        "This row holds nothing but " + Words.quoted(rows.words(row))
+                        "This " + line() + " holds nothing but " + Words.quoted(rows.words(row))
                                 + ", so it is not read as a row of " + name() + "."));
             }
         }
@@ -255,7 +255,7 @@ public final class RowReader {
         if (nameless++ < MOST_FINDINGS) {
             findings.add(Finding.caution(
                     table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
-                    "This row has entries but no " + identityName() + ", so it is left out of " + name()
+                    "This " + line() + " has entries but no " + identityName() + ", so it is left out of " + name()
                             + ". Write its name, or clear the row."));
         }
     }
@@ -329,7 +329,7 @@ public final class RowReader {
         if (verdict != SumOfRows.Verdict.PERHAPS) {
             table.dropLast();
             if (verdict == SumOfRows.Verdict.MEANS) {
-                note(row, "This row of means is not read as a row of " + name() + ".");
+                note(row, "This " + line() + " of means is not read as a row of " + name() + ".");
             } else {
                 noteSum(row);
             }
@@ -340,13 +340,18 @@ public final class RowReader {
     }
 
     private void noteSum(int row) {
-        note(row, "This row of totals is not read as a row of " + name() + ": its figures sum up those above it.");
+        note(
+                row,
+                "This " + line() + " of totals is not read as a row of " + name() + ": its figures sum up those "
+                        + before() + ".");
     }
 
     private void cautionSum(int row) {
         findings.add(Finding.caution(
                 table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
-                "The figures of this row are the sum of those above it. It is read as a row of " + name()
+                "The figures of this " + line() + " are the sum of those "
+                        + before()
+                        + ". It is read as a row of " + name()
                         + " all the same: if it is a total, call it Total."));
     }
 
@@ -364,6 +369,15 @@ public final class RowReader {
             endedRow = row;
             endedWhy = why;
         }
+    }
+
+    /** Of a form that is a column of its sheet. */
+    private String line() {
+        return table.grid.isTurned() ? "column" : "row";
+    }
+
+    private String before() {
+        return table.grid.isTurned() ? "before it" : "above it";
     }
 
     private String name() {
