@@ -167,7 +167,7 @@ public final class RowReader {
             totalsRow = row;
             subtotalsSeen = totals.saysSubtotals(row);
             sums.passed();
-            note(row, "This " + line() + " of totals is not read as a row of " + name() + ".");
+            noteTotals(row, "");
             return;
         }
         if ((blankBefore || titleBefore) && table.range == null && rows.isForeignHeader(row)) {
@@ -186,7 +186,7 @@ public final class RowReader {
                 titles.add(row);
             } else if (totals.isTotalOfNamed(row)) {
                 totalsRow = row;
-                note(row, "This " + line() + " of totals is not read as a row of " + name() + ".");
+                noteTotals(row, "");
             } else {
                 tellNameless(row);
             }
@@ -205,7 +205,7 @@ public final class RowReader {
         if (sum == SumOfRows.Verdict.TOTALS) {
             sums.passed();
             totalsRow = row;
-            noteSum(row);
+            noteTotals(row, ": its figures sum up those " + before());
             return;
         }
         table.add(row);
@@ -331,7 +331,7 @@ public final class RowReader {
             if (verdict == SumOfRows.Verdict.MEANS) {
                 note(row, "This " + line() + " of means is not read as a row of " + name() + ".");
             } else {
-                noteSum(row);
+                noteTotals(row, ": its figures sum up those " + before());
             }
         } else {
             cautionSum(row);
@@ -339,11 +339,8 @@ public final class RowReader {
         summed = table.count();
     }
 
-    private void noteSum(int row) {
-        note(
-                row,
-                "This " + line() + " of totals is not read as a row of " + name() + ": its figures sum up those "
-                        + before() + ".");
+    private void noteTotals(int row, String why) {
+        note(row, "This " + line() + " of totals is not read as a row of " + name() + why + ".");
     }
 
     private void cautionSum(int row) {
