@@ -13,11 +13,9 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
-import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
-import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
@@ -31,16 +29,10 @@ final class FormLines {
     private static final int LEAST_LABELS = 2;
     /** What stands behind so many blank columns belongs to something else. */
     private static final int BLANK_COLUMNS = 2;
-    /** So many rows above its first label a form has the heads of its columns: "Input", "Value", "Unit", "Notes". */
-    private static final int HEADS_ABOVE = 3;
-
-    private static final Set<String> UNITS = Set.of("unit", "units", "uom", "unit of measure");
-    /** Heads of a column that explains what the others tell. */
-    private static final Set<String> REMARKS =
-            Set.of("note", "remark", "comment", "source", "guidance", "guide", "explanation", "instruction", "help");
 
     private final Grid grid;
-    private final List<Vocabulary> vocabularies;
+    private final FormCells cells;
+    private final FormColumns columns;
     private final FormSections sections;
     private final int end;
     /** Rows that are those of a list proper. */
@@ -52,10 +44,9 @@ final class FormLines {
 
     private FormLines(Grid grid, List<Vocabulary> vocabularies, List<FoundTable> lists) {
         this.grid = grid;
-        this.vocabularies = vocabularies.stream()
-                .filter(vocabulary -> vocabulary.spec() != Layout.LIST && vocabulary.spec() != Assumptions.LIST)
-                .toList();
-        this.sections = new FormSections(grid, this.vocabularies);
+        this.cells = new FormCells(grid, vocabularies);
+        this.columns = new FormColumns(cells);
+        this.sections = new FormSections(cells);
         this.end = Math.min(ROWS, grid.rows());
         this.taken = new boolean[end];
         for (FoundTable list : lists) {
@@ -178,7 +169,7 @@ final class FormLines {
                         && blank < (things.isEmpty() ? ListOnItsSide.NEAR : BLANK_COLUMNS);
                 column++) {
             int at = column;
-            if (Arrays.stream(rows).allMatch(row -> isBlank(row, at))) {
+            if (Arrays.stream(rows).allMatch(row -> cells.isBlank(row, at))) {
                 blank++;
                 continue;
             }
@@ -186,9 +177,9 @@ final class FormLines {
                 break;
             }
             blank = 0;
-            if (areUnits(rows, column)) {
+            if (columns.areUnits(rows, column)) {
                 units = units < 0 ? column : units;
-            } else if (things.isEmpty() || isOfAThing(rows, labels, column)) {
+            } else if (things.isEmpty() || columns.isOfAThing(rows, labels, column)) {
                 things.add(column);
             }
         }
@@ -210,12 +201,12 @@ final class FormLines {
         int known = 0;
         boolean below = false;
         for (int row = 0; row < end; row++) {
-            if (taken[row] || !isText(row, labels)) {
+            if (taken[row] || !cells.isText(row, labels)) {
                 continue;
             }
-            Heading heading = heading(row, labels);
+            Heading heading = cells.heading(row, labels);
             boolean isKnown = heading != null;
-            if (isBlankBeside(row, labels)) {
+            if (cells.isBlankBeside(row, labels)) {
                 if (isKnown && heading.isCertain() && !rows.isEmpty() && isInside(row, rows, open, heading)) {
                     open.add(row);
                 } else {
@@ -225,8 +216,8 @@ final class FormLines {
             }
             int beside = ListOnItsSide.beside(grid, row, labels);
             if (isKnown
-                    && isHeader(row, beside)
-                    && heading(row, beside).column() != heading.column()
+                    && cells.isHeader(row, beside)
+                    && cells.heading(row, beside).column() != heading.column()
                     && endsAt(row, labels)) {
                 break;
             }
@@ -248,7 +239,8 @@ final class FormLines {
         return IntStream.concat(
                         rows.subList(0, known).stream().mapToInt(Integer::intValue),
                         open.stream()
-                                .filter(row -> told.add(heading(row, labels).column()))
+                                .filter(row ->
+                                        told.add(cells.heading(row, labels).column()))
                                 .mapToInt(Integer::intValue))
                 .sorted()
                 .toArray();
@@ -262,7 +254,7 @@ final class FormLines {
     /** Whether what stands below a header is no label but what a list has there; "clamp" beside "Kind" is no header. */
     private boolean endsAt(int row, int labels) {
         return grid.kind(row + 1, labels) == Grid.Kind.NUMBER
-                || isText(row + 1, labels) && heading(row + 1, labels) == null;
+                || cells.isText(row + 1, labels) && cells.heading(row + 1, labels) == null;
     }
 
     /** Whether labels stand in a column below one another, and no number with them. */
@@ -273,103 +265,12 @@ final class FormLines {
                 return false;
             }
             labels += !taken[row]
-                            && isHeader(row, column)
+                            && cells.isHeader(row, column)
                             && !SaidUnit.isUnit(Words.trim(grid.text(row, column)))
-                            && !isBlankBeside(row, column)
+                            && !cells.isBlankBeside(row, column)
                     ? 1
                     : 0;
         }
         return labels >= LEAST_LABELS;
-    }
-
-    /**
-     * Whether units stand in a column: its head says so, or most of what stands in it is some. One that is not known here
-     * ("/m2") makes no other thing of them.
-     */
-    private boolean areUnits(int[] rows, int column) {
-        int units = 0;
-        int words = 0;
-        for (int row : rows) {
-            if (isBlank(row, column)) {
-                continue;
-            }
-            if (!isText(row, column)) {
-                return false;
-            }
-            String text = Words.trim(grid.text(row, column));
-            if (SaidUnit.isUnit(text) || SaidUnit.isMoney(text)) {
-                units++;
-            } else {
-                words++;
-            }
-        }
-        return UNITS.contains(head(rows, column)) || units > 0 && units >= words;
-    }
-
-    /** Whether figures stand in a column, or something in most of its cells: remarks do not. */
-    private boolean isOfAThing(int[] rows, int labels, int column) {
-        long filled = Arrays.stream(rows).filter(row -> !isBlank(row, column)).count();
-        boolean figures = Arrays.stream(rows).anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
-        return (figures || 2 * filled > rows.length) && !areRemarks(rows, labels, column);
-    }
-
-    /** Whether a column explains the others: its head says so, or words stand in it where its labels ask for figures. */
-    private boolean areRemarks(int[] rows, int labels, int column) {
-        if (Arrays.stream(head(rows, column).split(" "))
-                .anyMatch(word -> REMARKS.contains(word)
-                        || word.endsWith("s") && REMARKS.contains(word.substring(0, word.length() - 1)))) {
-            return true;
-        }
-        int figures = 0;
-        int words = 0;
-        for (int row : rows) {
-            Heading heading = isBlank(row, column) ? null : heading(row, labels);
-            if (heading != null && heading.column().isNumeric()) {
-                boolean figure = !isText(row, column) || ListOnItsSide.isFigure(grid, row, column);
-                figures += figure ? 1 : 0;
-                words += figure ? 0 : 1;
-            }
-        }
-        return words > 0 && words >= figures;
-    }
-
-    /** What stands over a column, right above the first of its rows or a little higher; "" if nothing does. */
-    private String head(int[] rows, int column) {
-        for (int row = rows[0] - 1; row >= Math.max(0, rows[0] - HEADS_ABOVE); row--) {
-            if (isText(row, column)) {
-                return Words.key(grid.text(row, column));
-            }
-        }
-        return "";
-    }
-
-    private boolean isBlankBeside(int row, int column) {
-        return IntStream.rangeClosed(column + 1, column + ListOnItsSide.NEAR).allMatch(beside -> isBlank(row, beside));
-    }
-
-    private boolean isBlank(int row, int column) {
-        return grid.words(row, column).isEmpty() && grid.kind(row, column) != Grid.Kind.UNCOMPUTED;
-    }
-
-    private boolean isText(int row, int column) {
-        return grid.kind(row, column) == Grid.Kind.TEXT && !isBlank(row, column);
-    }
-
-    /** Whether a header stands there; the kind of a machine is what is told of it, too. */
-    private boolean isHeader(int row, int column) {
-        Heading heading = isText(row, column) ? heading(row, column) : null;
-        return heading != null && heading.isCertain() && heading.isPlain();
-    }
-
-    private Heading heading(int row, int column) {
-        HeaderText text = HeaderText.of(grid.text(row, column));
-        Heading found = null;
-        for (Vocabulary vocabulary : vocabularies) {
-            Heading heading = vocabulary.read(text);
-            if (heading != null && (found == null || heading.isCertain() && !found.isCertain())) {
-                found = heading;
-            }
-        }
-        return found;
     }
 }

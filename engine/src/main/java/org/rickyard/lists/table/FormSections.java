@@ -7,12 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Clamps;
-import org.rickyard.lists.Grid;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Stocks;
 import org.rickyard.lists.header.Heading;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
 
 /**
@@ -27,12 +25,10 @@ final class FormSections {
     /** Its name and something of it. */
     private static final int LEAST = 2;
 
-    private final Grid grid;
-    private final List<Vocabulary> vocabularies;
+    private final FormCells cells;
 
-    FormSections(Grid grid, List<Vocabulary> vocabularies) {
-        this.grid = grid;
-        this.vocabularies = vocabularies;
+    FormSections(FormCells cells) {
+        this.cells = cells;
     }
 
     /** The rows of each thing's sections; sections are parted by rows that are no labels. */
@@ -88,8 +84,8 @@ final class FormSections {
         int count = 0;
         boolean named = false;
         for (int row : rows) {
-            HeaderText text = HeaderText.of(grid.text(row, labels));
-            List<Heading> headings = vocabularies.stream()
+            HeaderText text = HeaderText.of(cells.grid().text(row, labels));
+            List<Heading> headings = cells.vocabularies().stream()
                     .filter(vocabulary -> lists.contains(vocabulary.spec()))
                     .map(vocabulary -> vocabulary.read(text))
                     .filter(heading -> heading != null && heading.isCertain())
