@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
@@ -67,23 +68,39 @@ record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> fi
         for (int i = 0; i < read.size(); i++) {
             Form form = read.get(i).finder.form().orElse(null);
             if (form != null) {
-                read.set(i, read.get(i).with(form, ways.get(i).read(form), listed));
+                read.set(i, read.get(i).with(form, ways.get(i).read(form), listed, read));
             }
         }
     }
 
-    private SheetTables with(Form form, Form.Reading reading, Set<ListSpec> listed) {
-        if (reading.tables().stream().anyMatch(table -> isListed(table, listed))) {
-            return this;
+    private SheetTables with(Form form, Form.Reading reading, Set<ListSpec> listed, List<SheetTables> all) {
+        if (reading.tables().stream().noneMatch(table -> isListed(table, listed))) {
+            return with(form, reading.tables(), reading.findings());
         }
+        // A field may be listed, and still the job that its card tells be another.
+        boolean known = reading.tables().stream().allMatch(table -> {
+            if (table.role(Jobs.LIST) != null) {
+                return false;
+            }
+            List<ColumnSpec> name = table.chief().identity().subList(0, 1);
+            Set<String> names = all.stream()
+                    .flatMap(sheet -> sheet.tables.stream())
+                    .filter(other -> other.role(table.chief()) != null)
+                    .flatMap(other -> named(other, name))
+                    .collect(Collectors.toSet());
+            return named(table, name).allMatch(names::contains);
+        });
+        return known ? with(form, List.of(), List.of(form.listed())) : this;
+    }
+
+    /** With what was read of a form, and what is said of it in the place of that it is not read. */
+    private SheetTables with(Form form, List<FoundTable> more, List<Finding> told) {
         List<Finding> said = new ArrayList<>(findings);
         int at = said.indexOf(form.notRead());
         said.remove(at);
-        said.addAll(at, reading.findings());
+        said.addAll(at, told);
         return new SheetTables(
-                finder,
-                Stream.concat(tables.stream(), reading.tables().stream()).toList(),
-                said);
+                finder, Stream.concat(tables.stream(), more.stream()).toList(), said);
     }
 
     /** Whether what a form tells is listed: its jobs if it is a card of one, of which the field may well be listed. */
@@ -129,8 +146,13 @@ record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> fi
 
     /** What the machines of a table's rows are called. */
     static Stream<String> machines(FoundTable table) {
+        return named(table, List.of(Machines.MACHINE));
+    }
+
+    /** What stands in a table's rows under the first header that means one of these. */
+    private static Stream<String> named(FoundTable table, List<ColumnSpec> name) {
         return IntStream.range(0, table.count())
-                .mapToObj(row -> Words.key(table.word(table.row(row), List.of(Machines.MACHINE))))
-                .filter(name -> !name.isEmpty());
+                .mapToObj(row -> Words.key(table.word(table.row(row), name)))
+                .filter(word -> !word.isEmpty());
     }
 }

@@ -44,6 +44,11 @@ public final class Form {
         return list.notRead(grid, beside, List.of());
     }
 
+    /** How it is said that what it tells of is read elsewhere. */
+    public Finding listed() {
+        return list.listed(grid);
+    }
+
     /** Reads it as a list of which the rows stand beside one another. */
     public Reading read(List<Vocabulary> vocabularies, Set<String> firstWords) {
         List<FoundTable> tables = new ArrayList<>();

@@ -312,6 +312,14 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
                 first(grid), belowOneAnother() + " and are read so, with what is told of each beside them.");
     }
 
+    /** How it is said that what it tells of is listed, as that of a card that looks it up. */
+    Finding listed(Grid grid) {
+        return Finding.note(
+                first(grid),
+                belowOneAnother()
+                        + ". What they tell of is listed elsewhere in the workbook, and is read there alone.");
+    }
+
     private CellAddress first(Grid grid) {
         return grid.address(headers.keySet().iterator().next(), column);
     }

@@ -71,6 +71,23 @@ class ListOnItsSideTest {
                                 + " for each clamp below: copy the cells and paste them transposed."));
     }
 
+    /** A card that looks up what is listed need not be turned. */
+    @Test
+    void aCardOfWhatIsListedIsOnlyNoted() {
+        FoundLists found = ListFinder.find(List.of(
+                form(),
+                new SheetOf("Clamps")
+                        .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
+                        .row("main", "walled", 41, 12, 3)
+                        .row("Old", "walled", 20, 8, 2)));
+        assertThat(found.rows(Clamps.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Clamps.LIST).number(Clamps.LENGTH, 0)).isEqualTo(41);
+        assertThat(said(found))
+                .containsExactly("NOTE Form!A2 The headers of Clamps stand below one another here (\"Clamp\", \"Kind\","
+                        + " \"Length (m)\" and more). What they tell of is listed elsewhere in the workbook, and is read"
+                        + " there alone.");
+    }
+
     /** Figures of a clamp that has no name cannot be told from those of another. */
     @Test
     void whatItLacksIsSaid() {
