@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Herds;
@@ -37,7 +36,7 @@ final class GroupsInTurn {
         GroupsInTurn turns = new GroupsInTurn(plan);
         Map<Integer, List<Integer>> byHolding = new LinkedHashMap<>();
         for (int herd = 0; herd < holdingOfHerd.length; herd++) {
-            if (turns.isGiven(Herds.HEAD, herd)) {
+            if (turns.herds.gives(Herds.HEAD, herd)) {
                 byHolding
                         .computeIfAbsent(holdingOfHerd[herd], any -> new ArrayList<>())
                         .add(herd);
@@ -82,7 +81,7 @@ final class GroupsInTurn {
         int ended = -1;
         int begun = -1;
         for (int row : rows) {
-            if (isGiven(Herds.START, row) && isGiven(Herds.END, row)) {
+            if (herds.gives(Herds.START, row) && herds.gives(Herds.END, row)) {
                 ended = ended < 0 || herds.number(Herds.END, row) < herds.number(Herds.END, ended) ? row : ended;
                 begun = begun < 0 || herds.number(Herds.START, row) > herds.number(Herds.START, begun) ? row : begun;
             }
@@ -98,10 +97,5 @@ final class GroupsInTurn {
                                             .orElse("") + ") no longer is, but" + AT_ONCE
                                     + ", so that the feed lasts longer than they say." + RIGHT));
         }
-    }
-
-    private boolean isGiven(ColumnSpec column, int row) {
-        ListRows.State state = herds.state(column, row);
-        return state == ListRows.State.GIVEN || state == ListRows.State.READ_FROM_TEXT;
     }
 }
