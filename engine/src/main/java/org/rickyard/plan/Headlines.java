@@ -159,8 +159,9 @@ public final class Headlines {
         Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID));
         for (Headline headline : of(plan)) {
             ResultTable table = headline.table();
-            int more = notShown(table);
-            if (more > 0 && counted.add(table.spec().id())) {
+            // Asked once for each table: of gangs all rows are gone through.
+            int more = counted.add(table.spec().id()) ? notShown(table) : 0;
+            if (more > 0) {
                 words.add((words.length() == 0 ? Counted.more(more, "row") : more) + " on '" + sheet.apply(table.spec())
                         + "'");
             }
