@@ -124,20 +124,20 @@ final class UnknownHeaders {
                         .orElse("");
     }
 
-    /** A drill is calibrated by turning its wheel: how far that would have gone is the distance of the test. */
+    /** A drill is calibrated by turning its wheel, which headers tell in too many ways to know them all. */
     private static String turnsOfMachines(Place place, List<String> headers) {
         return place.list() != Machines.LIST
                 ? ""
                 : headers.stream()
                         .filter(header -> TURNS_OF_A_WHEEL.matcher(header).matches())
                         .findFirst()
-                        .map(header ->
-                                " If \"" + header + "\" is of a calibration, type turns × circumference of the wheel"
-                                        + " under " + Machines.TIMED_DISTANCE.name() + " (m): with "
-                                        + Machines.TEST_WEIGHT.name()
-                                        + " and " + Machines.WORKING_WIDTH.name()
-                                        + " beside it the rate is worked out on a sheet"
-                                        + " Spreader tests.")
+                        .map(header -> " If \"" + header + "\" is of a calibration, call it "
+                                + Machines.WHEEL_TURNS.name() + " or " + Machines.WHEEL_CIRCUMFERENCE.name()
+                                + " (m or ft), whichever it is: with both, "
+                                + Machines.TEST_WEIGHT.name()
+                                + " and " + Machines.WORKING_WIDTH.name()
+                                + " beside it the rate is worked out on a sheet"
+                                + " Spreader tests.")
                         .orElse("");
     }
 

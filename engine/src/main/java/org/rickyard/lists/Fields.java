@@ -235,6 +235,7 @@ public final class Fields {
             .otherwiseMeasured(YIELD, WHAT_IS_CUT)
             .otherwise(DISTANCE_TO_CLAMP, "distance to storage, distance from field to storage")
             .otherwise(DISTANCE_TO_FILL_POINT, "distance to water supply, ferry distance")
+            .otherwiseMeasured(TREE_SPACING, "in the row, in row, within the row, within row, along the row")
             .otherwise(TREE_WIDTH, "canopy spread, crown spread, crown width, canopy diameter, crown diameter")
             .otherwise(TREES, "total trees, total number of trees")
             .qualifier(YIELD, YIELD_BASIS)

@@ -22,6 +22,7 @@ import static org.rickyard.lists.Machines.LOWEST_SPEED;
 import static org.rickyard.lists.Machines.MACHINE;
 import static org.rickyard.lists.Machines.MASS;
 import static org.rickyard.lists.Machines.NOZZLES;
+import static org.rickyard.lists.Machines.NOZZLE_CATCH;
 import static org.rickyard.lists.Machines.NOZZLE_FLOW;
 import static org.rickyard.lists.Machines.NOZZLE_SIZE;
 import static org.rickyard.lists.Machines.NUMBER;
@@ -47,6 +48,8 @@ import static org.rickyard.lists.Machines.TIMED_SECONDS;
 import static org.rickyard.lists.Machines.TOTAL_FLOW;
 import static org.rickyard.lists.Machines.TRADE_IN_VALUE;
 import static org.rickyard.lists.Machines.TURN_TIME;
+import static org.rickyard.lists.Machines.WHEEL_CIRCUMFERENCE;
+import static org.rickyard.lists.Machines.WHEEL_TURNS;
 import static org.rickyard.lists.Machines.WORKING_PRESSURE;
 import static org.rickyard.lists.Machines.WORKING_WIDTH;
 
@@ -135,6 +138,9 @@ final class MachineHeaders {
                 .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
                 .otherwiseMeasured(ROUND_TIME, "round trip")
                 .otherwiseMeasured(TIMED_DISTANCE, "distance")
+                .otherwiseMeasured(TIMED_DISTANCE, "plot length, length of plot, patch length, length of patch")
+                .otherwiseMeasured(WORKING_WIDTH, "plot width, width of plot, patch width, width of patch")
+                .otherwiseMeasured(WHEEL_CIRCUMFERENCE, "circumference")
                 .otherwiseBeside(TIMED_DISTANCE, "distance travelled, distance traveled", TIMED_SECONDS)
                 // Of a season as likely, but not beside the ground of a test.
                 .otherwiseMeasuredBeside(
@@ -149,7 +155,9 @@ final class MachineHeaders {
                         TIMED_DISTANCE)
                 .otherwiseBeside(
                         TEST_VOLUME,
-                        "water to refill, volume to refill, refill volume, volume used, volume sprayed, "
+                        "water to refill, gallons to refill, litres to refill, liters to refill, amount to refill, "
+                                + "volume to refill, refill volume, volume used, volume sprayed, "
+                                + "spray collected, water collected, "
                                 + "volume applied, volume collected, water applied, water sprayed, litres used, liters"
                                 + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, "
                                 + "liquid used, spray used",
@@ -158,11 +166,29 @@ final class MachineHeaders {
                 .otherwiseBeside(
                         TEST_WEIGHT,
                         "weight spread, weight applied, weight of material, weight of seed, weight of fertiliser, weight of"
-                                + " fertilizer, material spread, product spread, fertiliser spread, "
+                                + " fertilizer, material applied, product applied, fertiliser applied, "
+                                + "fertilizer applied, material spread, product spread, fertiliser spread, "
                                 + "fertilizer spread, pounds spread, pounds"
                                 + " applied",
                         TEST_AREA,
                         TIMED_DISTANCE)
+                // Of one nozzle, whose share of the boom is its spacing.
+                .otherwiseBeside(
+                        NOZZLE_CATCH,
+                        "ounces caught, ounces collected, average ounces caught, average ounces collected, "
+                                + "mean ounces caught, ml caught, ml collected",
+                        TIMED_DISTANCE)
+                .otherwiseMeasuredBeside(
+                        NOZZLE_CATCH,
+                        "catch, caught, average catch, mean catch, nozzle catch, average caught, jug catch",
+                        TIMED_DISTANCE)
+                // What falls while a wheel is turned is caught, whatever it is of.
+                .otherwiseMeasuredBeside(
+                        TEST_WEIGHT,
+                        "seed caught, fertiliser caught, fertilizer caught, amount caught, caught, catch, "
+                                + "quantity caught, weight of catch, material caught",
+                        WHEEL_TURNS,
+                        WHEEL_CIRCUMFERENCE)
                 .otherwiseBeside(TIMED_SECONDS, "drive time, average time, mean time, time required", TIMED_DISTANCE)
                 .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
                 .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)

@@ -47,6 +47,26 @@ final class MachineMeasurements {
                     + "weight caught, weight collected, weight used in test, "
                     + "weight spread in test, test mass, catch weight")
             .help("Spreaders and drills: put out or caught on the test area.");
+    /** What one nozzle gave over the run. */
+    static final ColumnSpec NOZZLE_CATCH = number("Run catch", Quantities.NOZZLE_CATCH)
+            .also("catch over run, catch over the run, catch over course, catch over the course, "
+                    + "caught over course, caught over the course, caught over the run")
+            .help("Sprayers: caught from one nozzle over Timed distance, as by the method of 1/128 acre.");
+    /** How far the wheel goes in a turn. */
+    static final ColumnSpec WHEEL_CIRCUMFERENCE = number("Wheel circumference", Quantities.WHEEL_CIRCUMFERENCE)
+            .also("circumference of wheel, circumference of the wheel, circumference of drive wheel, "
+                    + "circumference of land wheel, drive wheel circumference, land wheel circumference, "
+                    + "ground wheel circumference, distance per wheel turn, distance per turn of wheel, "
+                    + "distance per wheel revolution, wheel rolling circumference, rolling circumference of wheel")
+            .help("Drills and spreaders driven by a land wheel: how far it goes in one turn.");
+    /** How often it was turned. */
+    static final ColumnSpec WHEEL_TURNS = number("Wheel turns", Quantities.WHEEL_TURNS)
+            .also("turns of wheel, turns of the wheel, turns of drive wheel, turns of land wheel, "
+                    + "number of wheel turns, number of turns of wheel, no of wheel turns, drive wheel turns, "
+                    + "land wheel turns, ground wheel turns, wheel revs, wheel revolutions, revolutions of wheel, "
+                    + "number of wheel revolutions, revolutions of the wheel, revolutions of drive wheel, "
+                    + "drive wheel revolutions, land wheel revolutions, ground wheel revolutions, turns of drill wheel")
+            .help("Drills and spreaders: turns given to that wheel while Test weight was caught.");
     /** Wheel turns at work. */
     static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
             .also("wheel revolutions with load, wheel revolutions under load, wheel revs with load, "

@@ -288,6 +288,12 @@ public final class Machines {
     public static final ColumnSpec DRAUGHT = MachineMeasurements.DRAUGHT;
     /** How far a load goes. */
     public static final ColumnSpec LOAD_DISTANCE = MachineMeasurements.LOAD_DISTANCE;
+    /** What one nozzle gave over a measured run. */
+    public static final ColumnSpec NOZZLE_CATCH = MachineMeasurements.NOZZLE_CATCH;
+    /** How far the wheel of a drill goes in a turn. */
+    public static final ColumnSpec WHEEL_CIRCUMFERENCE = MachineMeasurements.WHEEL_CIRCUMFERENCE;
+    /** How often it was turned. */
+    public static final ColumnSpec WHEEL_TURNS = MachineMeasurements.WHEEL_TURNS;
     /** Interest on what is in it. */
     public static final ColumnSpec INTEREST = MachineMoney.INTEREST;
     /** Insurance and housing. */
@@ -380,7 +386,10 @@ public final class Machines {
                             INTEREST,
                             INSURANCE,
                             LOAD_DISTANCE,
-                            DRAUGHT))
+                            DRAUGHT,
+                            WHEEL_CIRCUMFERENCE,
+                            WHEEL_TURNS,
+                            NOZZLE_CATCH))
             .identifiedBy(MACHINE)
             .qualifier(MACHINE, TYPE)
             .qualifier(OUTPUT, OUTPUT_BASIS)

@@ -54,6 +54,8 @@ final class DecidingNumbers {
             Machines.INTEREST,
             Machines.INSURANCE,
             Machines.LOAD_DISTANCE,
+            Machines.WHEEL_TURNS,
+            Machines.NOZZLE_CATCH,
             Jobs.DOSE,
             Jobs.ACTIVE_CONTENT,
             Jobs.NITROGEN_CONTENT,

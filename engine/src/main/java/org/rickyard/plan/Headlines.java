@@ -30,6 +30,7 @@ import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.spraying.CatchRun;
 import org.rickyard.trade.spraying.FlowRates;
 import org.rickyard.trade.spraying.LoadTest;
 import org.rickyard.trade.spraying.NozzleWear;
@@ -132,6 +133,7 @@ public final class Headlines {
     private static void addTests(List<Headline> headlines, WorkPlan plan) {
         add(headlines, plan.table("timed-runs"), List.of(SmallSprayers.SPEED_OF_RUN));
         add(headlines, plan.table("flow-rates"), List.of(FlowRates.RATE_FROM_FLOW));
+        add(headlines, plan.table(CatchRun.TABLE), List.of(CatchRun.CATCH_RATE));
         add(headlines, plan.table("area-tests"), List.of(SmallSprayers.AREA_TEST_RATE));
         add(headlines, plan.table("spreader-tests"), List.of(Spreading.TEST_RATE));
         add(headlines, plan.table("load-tests"), List.of(LoadTest.RATE_BY_WEIGHT));

@@ -84,7 +84,8 @@ public final class OwnMeasures {
             Units.M3.over(Units.D),
             Units.M.over(Units.WEEK),
             Units.KG.over(Units.HA),
-            Units.ONE.over(Units.HA));
+            Units.ONE.over(Units.HA),
+            Units.M3.over(Units.HA));
 
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
     private final String words;
@@ -149,7 +150,8 @@ public final class OwnMeasures {
                 volume().over(Units.D),
                 the(Kind.LENGTH).over(Units.WEEK),
                 small(),
-                Units.ONE.over(area).named("trees/" + area));
+                Units.ONE.over(area).named("trees/" + area),
+                volume().over(area));
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {
                 return customary.get(i);

@@ -306,6 +306,15 @@ public final class Quantities {
     /** Seconds a timed run took. */
     public static final Symbol TIMED_SECONDS =
             number("timed seconds", Units.S, Range.above(0, 3600), Range.of(5, 900), 1);
+    /** What one nozzle gives over a measured run. */
+    public static final Symbol NOZZLE_CATCH =
+            number("catch over the run", Units.L, Range.above(0, 20), Range.of(0.05, 5), 3);
+    /** Way that a wheel goes in one turn. */
+    public static final Symbol WHEEL_CIRCUMFERENCE =
+            number("wheel circumference", Units.M, Range.above(0, 12), Range.of(0.5, 6.5), 2);
+    /** Turns of that wheel in a test. */
+    public static final Symbol WHEEL_TURNS =
+            number("wheel turns", Units.ONE, Range.above(0, 2000), Range.of(4, 200), 1);
     /** Area sprayed in a test with water. */
     public static final Symbol TEST_AREA =
             number("test area", Units.M2, Range.above(0, 100000), Range.of(0.05, 10000), 2);

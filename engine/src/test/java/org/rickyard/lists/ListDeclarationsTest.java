@@ -35,7 +35,7 @@ class ListDeclarationsTest {
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
                                 + " pressure|Spray quality|Last tested|Fill time|Priming|Move time|Cleaning time|Timed distance|Timed seconds|Test area|Test volume|Road speed laden|Road speed empty|Hours"
                                 + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
-                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width|Nozzle flow|Total flow|Working pressure|Test weight|Pump flow|Wheel turns loaded|Wheel turns unloaded|Interest rate|Insurance and housing|Load distance|Draught"),
+                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width|Nozzle flow|Total flow|Working pressure|Test weight|Pump flow|Wheel turns loaded|Wheel turns unloaded|Interest rate|Insurance and housing|Load distance|Draught|Wheel circumference|Wheel turns|Run catch"),
                 Arguments.of(
                         Products.LIST,
                         "Product*|Unit|Dose|Highest dose|Highest total dose|Most applications|Least interval|Harvest"

@@ -75,6 +75,17 @@ class PublishedWordsTest {
                                 "Wheel revs under load"),
                         words(Machines.LIST, "Wheel turns unloaded", "Wheel revolutions without load"),
                         words(
+                                Machines.LIST,
+                                "Wheel turns",
+                                "Turns of the wheel",
+                                "Wheel revolutions",
+                                "Number of wheel turns"),
+                        words(
+                                Machines.LIST,
+                                "Wheel circumference",
+                                "Circumference of wheel (ft)",
+                                "Drive wheel circumference (m)"),
+                        words(
                                 Jobs.LIST,
                                 "Hours per day",
                                 "Field hours per day",

@@ -92,6 +92,7 @@ class OwnUnitsTest {
                         "Area per tankful in ac",
                         "Part tankful in " + gallon,
                         "Even tankful in " + gallon,
+                        "Nozzle output in " + gallon + "/min",
                         "Crop ensiled (fresh) in " + ton,
                         "Clamp volume in ft3",
                         "Clamp capacity (fresh) in " + ton,

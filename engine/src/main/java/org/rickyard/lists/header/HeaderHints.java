@@ -81,6 +81,7 @@ public final class HeaderHints {
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
         rateBesideWater(match, headings);
+        rateOfSprayOrProduct(match, headings);
         new DoseUnitAlone(headers)
                 .apply(match, headings, () -> isAllSpreading(match), column -> noteCounted(column, match));
         KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
@@ -221,6 +222,26 @@ public final class HeaderHints {
                     " is read as the " + Jobs.DOSE.name() + " of " + Jobs.LIST.name()
                             + ", since the water stands beside it under a header of its own. If it is something else,"
                             + " rename it.");
+        }
+    }
+
+    /** "Rate (gal/ac)" beside a product, and neither water nor dose under a name of its own, may be the one or the other. */
+    private void rateOfSprayOrProduct(HeaderRow.Match match, Heading[] headings) {
+        if (match.vocabulary().spec() != Jobs.LIST
+                || match.places(Jobs.DOSE) > 0
+                || match.places(Jobs.PRODUCT) == 0
+                || match.places(Jobs.WATER_VOLUME) != 1) {
+            return;
+        }
+        for (int i = 0; i < headings.length; i++) {
+            Heading heading = headings[i];
+            if (heading != null
+                    && heading.isCertain()
+                    && !heading.settled()
+                    && heading.column() == Jobs.WATER_VOLUME
+                    && HeaderText.normal(headers[match.firstColumn() + i]).startsWith(RATE)) {
+                headings[i] = new Heading(List.of(Jobs.WATER_VOLUME, Jobs.DOSE), heading.rest(), 1, false, null);
+            }
         }
     }
 

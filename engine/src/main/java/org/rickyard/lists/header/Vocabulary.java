@@ -286,7 +286,8 @@ public final class Vocabulary {
             if (sure != null) {
                 ColumnSpec column = sure.column();
                 String rest = beside.read(column, header, count);
-                if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
+                boolean counted = rest != null && rest.isEmpty() && column.isNumeric() && header.counts(count);
+                if (rest != null && !(counted && !isCount(column))) {
                     rest = rest.isEmpty() ? unitInName(column, header, count) : rest;
                     return new Heading(List.of(column), rest, sure.weight(), false, word(column, header));
                 }
@@ -300,6 +301,12 @@ public final class Vocabulary {
             }
         }
         return null;
+    }
+
+    /** Whether the column itself is called by so many: turns of a wheel are. */
+    private static boolean isCount(ColumnSpec column) {
+        HeaderText name = HeaderText.of(column.name());
+        return name.counts(name.words().size());
     }
 
     /**

@@ -33,6 +33,7 @@ import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.OwnMeasures;
 import org.rickyard.quantity.OwnMeasures.Kind;
 import org.rickyard.quantity.Ratio;
+import org.rickyard.quantity.Substance;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
@@ -59,6 +60,7 @@ public final class OwnUnits {
             new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.PUMP_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TEST_VOLUME),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_CATCH),
             new Telling(Kind.LIQUID, NozzleTest.LIST, NozzleTest.FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.FUEL),
             new Telling(Kind.MASS, Cuts.LIST, Cuts.YIELD),
@@ -78,6 +80,7 @@ public final class OwnUnits {
             new Telling(Kind.LENGTH, Fields.LIST, Fields.RUN_LENGTH),
             new Telling(Kind.LENGTH, Machines.LIST, Machines.WORKING_WIDTH),
             new Telling(Kind.LENGTH, Machines.LIST, Machines.TIMED_DISTANCE),
+            new Telling(Kind.LENGTH, Fields.LIST, Fields.TREE_HEIGHT),
             new Telling(Kind.SPEED, Machines.LIST, Machines.SPEED),
             new Telling(Kind.SPEED, Jobs.LIST, Jobs.SPEED),
             new Telling(Kind.PRESSURE, Machines.LIST, Machines.HIGHEST_PRESSURE));
@@ -99,6 +102,14 @@ public final class OwnUnits {
 
     private static final Map<Kind, Unit> US =
             Map.of(Kind.LENGTH, Units.FT, Kind.SPEED, Units.MPH, Kind.MASS, Units.SHORT_TON);
+
+    private static final Map<Unit, Unit> SMALL_LIQUIDS = Map.of(
+            Units.FL_OZ_US, Units.GAL_US,
+            Units.PT_US, Units.GAL_US,
+            Units.QT_US, Units.GAL_US,
+            Units.FL_OZ_UK, Units.GAL_UK,
+            Units.PT_UK, Units.GAL_UK,
+            Units.QT_UK, Units.GAL_UK);
 
     private static final String NOBODY = "";
 
@@ -128,6 +139,9 @@ public final class OwnUnits {
                 holdings[field] = names.of(fields.text(Fields.HOLDING, field));
             }
             TELLING.forEach(this::hear);
+            if (told.values().stream().noneMatch(units -> units.containsKey(Kind.SPEED))) {
+                told.values().forEach(OwnUnits::inferMiles);
+            }
             if (told.values().stream().noneMatch(units -> units.containsKey(Kind.AREA))) {
                 told.values().forEach(OwnUnits::inferAcres);
             }
@@ -164,14 +178,27 @@ public final class OwnUnits {
 
     /** Whose fields nobody tells, and who drives in miles or measures in feet, reckons land in acres. */
     private static void inferAcres(Map<Kind, Unit> units) {
-        boolean feet = Units.FT.equals(units.get(Kind.LENGTH)) || Units.YD.equals(units.get(Kind.LENGTH));
-        if (feet || Units.MPH.equals(units.get(Kind.SPEED))) {
+        if (isInFeet(units) || Units.MPH.equals(units.get(Kind.SPEED))) {
             units.putIfAbsent(Kind.AREA, Units.AC);
         }
     }
 
+    /** Whose speeds nobody tells, and who paces out feet by the watch, drives in miles. */
+    private static void inferMiles(Map<Kind, Unit> units) {
+        if (isInFeet(units)) {
+            units.put(Kind.SPEED, Units.MPH);
+        }
+    }
+
+    private static boolean isInFeet(Map<Kind, Unit> units) {
+        return Units.FT.equals(units.get(Kind.LENGTH)) || Units.YD.equals(units.get(Kind.LENGTH));
+    }
+
     private Optional<Unit> customary(Kind kind, Unit unit) {
         Optional<Unit> own = kind.in(unit);
+        if (own.isEmpty() && kind == Kind.LIQUID) {
+            return gallonOf(unit);
+        }
         if (own.isPresent() || kind != Kind.MASS || !isOfPounds(unit)) {
             return own;
         }
@@ -179,6 +206,14 @@ public final class OwnUnits {
         return lists.customary() == CustomaryUnits.US
                 ? Optional.of(Units.SHORT_TON)
                 : lists.customary() == CustomaryUnits.UK ? Optional.of(Units.LONG_TON) : Optional.empty();
+    }
+
+    /** Who catches in ounces, pints or quarts of one country fills by its gallon: "fl oz(US) in 30 s". */
+    private static Optional<Unit> gallonOf(Unit unit) {
+        return SMALL_LIQUIDS.entrySet().stream()
+                .filter(small -> unit.symbol().startsWith(small.getKey().symbol()))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     private static boolean isOfPounds(Unit unit) {
@@ -314,6 +349,11 @@ public final class OwnUnits {
      * that is the unit of the spray: who fills by the gallon measures out gallons.
      */
     private Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
+        Optional<Unit> content = typedIn(table, Quantities.SUBSTANCE_DOSE, row)
+                .filter(unit -> Substance.of(unit).isPresent());
+        if (content.isPresent()) {
+            return ofContent(table, symbol, row, content.get());
+        }
         Optional<Unit> dose = typedIn(table, Quantities.DOSE, row)
                 .or(() -> typedIn(table, ContentDose.TYPED, row))
                 .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
@@ -336,6 +376,22 @@ public final class OwnUnits {
         return none() || !share || !table.unit(symbol, row).equals(Units.L.symbol())
                 ? Optional.empty()
                 : of(table, row).of(Units.L).map(unit -> OwnUnit.of(symbol, amount(unit, Units.L)));
+    }
+
+    /**
+     * Of what is asked by its content, 75 lb of nitrogen an acre, the product is wanted in pounds if it goes by weight; a
+     * liquid has no dose of its own then, and is wanted as the holding measures liquids.
+     */
+    private Optional<OwnUnit> ofContent(ResultTable table, Symbol symbol, int row, Unit content) {
+        if (table.unit(symbol, row).equals(Units.L.symbol())) {
+            return none()
+                    ? Optional.empty()
+                    : of(table, row).of(Units.L).map(unit -> OwnUnit.of(symbol, amount(unit, Units.L)));
+        }
+        return content.symbol().startsWith(Units.LB.symbol())
+                        && table.unit(symbol, row).equals(Units.KG.symbol())
+                ? Optional.of(OwnUnit.of(symbol, amount(Units.LB, Units.KG)))
+                : Optional.empty();
     }
 
     /** Where jobs of several doses are one order, it is wanted in the unit that its packs, or else its stock, are in. */

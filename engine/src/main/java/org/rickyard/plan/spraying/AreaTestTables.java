@@ -23,6 +23,8 @@ final class AreaTestTables {
 
     private static final TableSpec SPREAD_OVER_RUNS = spread(SprayColumns.TEST_AREA_OF_RUN);
 
+    private static final TableSpec SPREAD_OVER_TURNS = spread(SprayColumns.TEST_AREA_OF_TURNS);
+
     private AreaTestTables() {}
 
     /**
@@ -37,10 +39,11 @@ final class AreaTestTables {
     /**
      * One row per machine whose output was weighed on an area.
      *
+     * @param ofTurns whether the wheel of any was turned for it
      * @param ofRuns whether the area of any is told by how far and how wide it was
      */
-    static TableSpec spread(boolean ofRuns) {
-        return ofRuns ? SPREAD_OVER_RUNS : SPREAD;
+    static TableSpec spread(boolean ofTurns, boolean ofRuns) {
+        return ofTurns ? SPREAD_OVER_TURNS : ofRuns ? SPREAD_OVER_RUNS : SPREAD;
     }
 
     private static TableSpec sprayed(List<TableColumn> area) {

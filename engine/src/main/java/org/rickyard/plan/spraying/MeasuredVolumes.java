@@ -44,6 +44,9 @@ final class MeasuredVolumes {
                 && machines.isFilled(Machines.TEST_VOLUME, machine)) {
             return "Area tests";
         }
+        if (machines.isFilled(Machines.NOZZLE_CATCH, machine)) {
+            return "Catch runs";
+        }
         return machines.isFilled(Machines.TOTAL_FLOW, machine) || machines.isFilled(Machines.NOZZLE_FLOW, machine)
                 ? "Flow rates"
                 : "";

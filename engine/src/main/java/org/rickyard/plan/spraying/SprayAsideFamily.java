@@ -53,9 +53,15 @@ final class SprayAsideFamily {
                 "no machine has a test area typed");
         if (weighed) {
             plan.add(
-                    AreaTestTables.spread(family.isTestOverRun(Machines.TEST_WEIGHT)),
+                    AreaTestTables.spread(family.isTestByTurns(), family.isTestOverRun(Machines.TEST_WEIGHT)),
                     family.machinesWith(Machines.TEST_WEIGHT),
                     "no machine has a test weight typed");
+        }
+        if (family.machines.has(Machines.NOZZLE_CATCH)) {
+            plan.add(
+                    CatchRunTable.SPEC,
+                    family.machinesWith(Machines.NOZZLE_CATCH),
+                    "no machine has a catch over a run typed");
         }
         LoadTestTables.build(plan);
         if (family.fields.has(Fields.TREE_SPACING)) {
@@ -67,7 +73,8 @@ final class SprayAsideFamily {
 
     /** How far a test went is no run that wants its seconds, where nobody speaks of any. */
     private boolean isTimed(int row) {
-        boolean test = machines.isFilled(Machines.TEST_VOLUME, row) || machines.isFilled(Machines.TEST_WEIGHT, row);
+        boolean test =
+                SprayLines.given(machines, row, Machines.TEST_VOLUME, Machines.TEST_WEIGHT, Machines.NOZZLE_CATCH);
         return SprayLines.given(machines, row, Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS)
                 && (machines.has(Machines.TIMED_SECONDS) || !test);
     }
@@ -118,6 +125,15 @@ final class SprayAsideFamily {
                         .anyMatch(row -> machines.isFilled(used, row)
                                 && machines.isFilled(Machines.TIMED_DISTANCE, row)
                                 && !machines.isFilled(Machines.TEST_AREA, row));
+    }
+
+    /** Whether the wheel of any drill or spreader was turned for its test, over no distance or area that is typed. */
+    private boolean isTestByTurns() {
+        return IntStream.range(0, machines.size())
+                .anyMatch(row -> machines.isFilled(Machines.TEST_WEIGHT, row)
+                        && machines.isFilled(Machines.WHEEL_TURNS, row)
+                        && !machines.isFilled(Machines.TIMED_DISTANCE, row)
+                        && !machines.isFilled(Machines.TEST_AREA, row));
     }
 
     private RowSources wipers() {

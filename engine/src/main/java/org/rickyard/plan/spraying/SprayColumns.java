@@ -46,6 +46,14 @@ final class SprayColumns {
             machine(Quantities.TIMED_DISTANCE, Machines.TIMED_DISTANCE),
             WORKING_WIDTH,
             step(TestRun.TESTED_AREA));
+    static final List<TableColumn> TEST_AREA_OF_TURNS = List.of(
+            typedOrNot(TestRun.TYPED_AREA, Machines.TEST_AREA),
+            typedOrNot(TestRun.TYPED_DISTANCE, Machines.TIMED_DISTANCE),
+            machine(Quantities.WHEEL_TURNS, Machines.WHEEL_TURNS),
+            machine(Quantities.WHEEL_CIRCUMFERENCE, Machines.WHEEL_CIRCUMFERENCE),
+            step(TestRun.TESTED_DISTANCE),
+            WORKING_WIDTH,
+            step(TestRun.TESTED_AREA));
     static final TableColumn.Link NOZZLES = machine(Quantities.NOZZLES, Machines.NOZZLES);
     static final TableColumn.Link NOZZLE_SPACING = typedOrNot(Quantities.NOZZLE_SPACING, Machines.NOZZLE_SPACING);
     static final TableColumn.Link NOZZLE_SIZE = machine(Quantities.NOZZLE_SIZE, Machines.NOZZLE_SIZE);

@@ -218,7 +218,7 @@ final class SprayFieldTables {
                             fromSprayed(Quantities.WATER_VOLUME),
                             fromMix(TankPlan.DOSE_USED),
                             result(SeasonDose.PRODUCT_ON_FIELD),
-                            step(SeasonDose.DOSE_BAND),
+                            TableColumn.Calculated.aside(SeasonDose.DOSE_BAND),
                             new TableColumn.Joined(
                                     SeasonDose.DAY_BEFORE,
                                     new Expr.From(

@@ -135,6 +135,8 @@ public final class SprayCatalogue {
             SmallSprayers.KNAPSACK_AREA,
             SmallSprayers.PRODUCT_IN_WIPER,
             SmallSprayers.SPEED_OF_RUN,
+            CatchRun.CATCH_RATE,
+            TestRun.TESTED_DISTANCE,
             TestRun.TESTED_AREA,
             SmallSprayers.AREA_TEST_RATE,
             SmallSprayers.AREA_OF_FILL_AS_TESTED,

@@ -350,8 +350,8 @@ class ListOnItsSideTest {
                 .row("Machine", "Combination")
                 .row("Type", "drill")
                 .row("Drill width (m)", 4)
-                .row("Wheel circumference (m)", 2.1)
-                .row("Turns of the wheel", 12)));
+                .row("Coulter pressure", 2.1)
+                .row("Agitator setting", 12)));
         assertThat(found.rows(Machines.LIST).size()).isZero();
         assertThat(found.findings()).singleElement().satisfies(told -> {
             assertThat(told.severity()).isEqualTo(Severity.NOTE);

@@ -104,4 +104,93 @@ class UnitsToldByWeightsTest {
         answers(worked.result("silage-per-day", "B"), 60 * 24 / 14.0, "ft3/d");
         answers(worked.result("feed-out-rate", "B"), 60 * 24 / 14.0 / (24 * 8) * 7, "ft/week");
     }
+
+    /** University of Nebraska-Lincoln CropWatch 2016: 75 lb of nitrogen in 28 % at 10.65 lb/gal are 25.151 gal. */
+    @Test
+    @Tag("published")
+    void whatIsAskedByItsContentIsAnsweredInGallons() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Jobs",
+                        row("Field", "Acres", "Operation", "Sprayer", "Product", "Rate (lb N/ac)"),
+                        row("Plot", 1, "spraying", "Toolbar", "UAN", 75))
+                .sheet("Products", row("Product", "Unit", "N (%)", "Density (lb/gal)"), row("UAN", "gal", 28, 10.65))
+                .sheet("Machines", row("Sprayer", "Type", "Tank (gal)"), row("Toolbar", "sprayer", 500))
+                .sheet("Assumptions", ITEMS, US)
+                .run();
+        Result.Own own = worked.result("product-total", "UAN").own().orElseThrow();
+        assertThat(own.unit()).isEqualTo("gal(US)");
+        assertThat(own.number()).isCloseTo(25.151, within(0.0005));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** US Army MD0173: 10 lb an acre of what is in a dust of 5 % are 200 lb of dust. */
+    @Test
+    @Tag("published")
+    void aDustAskedByItsContentIsAnsweredInPounds() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Jobs",
+                        row("Field", "Acres", "Operation", "Machine", "Product", "Rate (lb ai/ac)"),
+                        row("Plot", 1, "spreading", "Duster", "Dust", 10))
+                .sheet("Products", row("Product", "Unit", "Active ingredient (%)"), row("Dust", "lb", 5))
+                .sheet("Machines", row("Machine", "Type", "Width (ft)"), row("Duster", "fertilizer spreader", 20))
+                .sheet("Assumptions", ITEMS, US)
+                .run();
+        answers(worked.result("product-spread", "Dust"), 200, "lb");
+    }
+
+    /** 32 oz in 30 s are 0.5 gal a minute (flash card of an applicators' course): ounces ask for gallons. */
+    @Test
+    void ouncesCaughtAskForGallons() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Nozzle test", row("Sprayer", "Nozzle", "Catch in 30 s (oz)"), row("S", 1, 32), row("S", 2, 32))
+                .sheet(
+                        "Machines",
+                        row("Sprayer", "Type", "Nozzle spacing (in)", "Speed (mph)"),
+                        row("S", "sprayer", 20, 5))
+                .sheet("Assumptions", ITEMS, US)
+                .run();
+        answers(worked.result("nozzle-mean", "S", "1"), 0.5, "gal(US)/min");
+    }
+
+    /** Oklahoma State University: 200 ft in 45 s are 3 mph (3.03); who paces out feet drives in miles. */
+    @Test
+    @Tag("published")
+    void feetByTheWatchAskForMiles() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Machines", row("Machine", "Type", "Distance (ft)", "Seconds"), row("T", "tractor", 200, 45))
+                .run();
+        Result.Own own = worked.result("timed-speed", "T").own().orElseThrow();
+        assertThat(own.unit()).isEqualTo("mph");
+        assertThat(own.number()).isCloseTo(3.03, within(0.005));
+    }
+
+    /** Penn State: trees 20 ft high and 23 ft wide in rows 35 ft apart are 572,503 cubic feet an acre. */
+    @Test
+    @Tag("published")
+    void treesMeasuredInFeetAskForCubicFeetAnAcre() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Orchard",
+                        row(
+                                "Block",
+                                "Acres",
+                                "Tree height (ft)",
+                                "Tree width (ft)",
+                                "Row spacing (ft)",
+                                "Operation",
+                                "Sprayer",
+                                "Spray volume (gal/ac)"),
+                        row("Standard", 5, 20, 23, 35, "spraying", "Air", 200))
+                .sheet(
+                        "Machines",
+                        row("Sprayer", "Type", "Tank (gal)", "Speed (mph)"),
+                        row("Air", "airblast sprayer", 500, 2.5))
+                .sheet("Assumptions", ITEMS, US)
+                .run();
+        Result.Own own = worked.result("tree-row-volume", "Standard").own().orElseThrow();
+        assertThat(own.unit()).isEqualTo("ft3/ac");
+        assertThat(own.number()).isCloseTo(572_503, within(0.5));
+    }
 }

@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.audit.Result;
 import org.rickyard.testing.SeasonBook;
 
@@ -34,16 +36,12 @@ class TreeAreasTest {
     }
 
     /** The same at 18 × 9 ft: 9.52 ac. */
-    @Test
+    @ParameterizedTest
     @Tag("published")
-    void inFeetTheyAreAcres() {
-        SeasonBook.Worked worked = orchard(
-                row("Orchard", "Acres", "Row spacing (ft)", "Spacing in row (ft)", "Trees"),
-                "Cider",
-                10.5,
-                18,
-                9,
-                2560);
+    @ValueSource(strings = {"Spacing in row (ft)", "In the row (ft)"})
+    void inFeetTheyAreAcres(String spacing) {
+        SeasonBook.Worked worked =
+                orchard(row("Orchard", "Acres", "Row spacing (ft)", spacing, "Trees"), "Cider", 10.5, 18, 9, 2560);
         Result.Own own = worked.result("area-by-trees").own().orElseThrow();
         assertThat(own.unit()).isEqualTo("ac");
         assertThat(own.number()).isCloseTo(9.52, within(0.005));
