@@ -54,13 +54,8 @@ public final class WorkPlan {
         }
     }
 
-    /** Joins and evaluates. Same lists, same plan. */
-    public static WorkPlan of(FoundLists lists) {
-        return of(lists, false);
-    }
-
     /**
-     * Joins and evaluates.
+     * Joins and evaluates. Same lists, same plan.
      *
      * @param allTables whether every table is wanted however large the workbook is; see {@link ChiefTables}
      */
@@ -173,10 +168,5 @@ public final class WorkPlan {
     /** Whether there are jobs; without them each machine is shown as if used once. */
     public boolean hasJobs() {
         return hasJobs;
-    }
-
-    /** The number of fields read. */
-    public int fields() {
-        return lists.rows(Fields.LIST).size();
     }
 }
