@@ -143,7 +143,10 @@ final class ListGuide {
                     Interest rate: 6
                     Insurance and housing: 1
                     Load distance: 250
-                    Draught: 12"""),
+                    Draught: 12
+                    Wheel circumference: 2.1
+                    Wheel turns: 12
+                    Run catch: 0.75"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",
