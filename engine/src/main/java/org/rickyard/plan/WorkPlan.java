@@ -20,6 +20,7 @@ import org.rickyard.plan.fit.UnreadColumns;
 import org.rickyard.plan.join.Countries;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.OneSeason;
 import org.rickyard.plan.season.SeasonFamily;
 import org.rickyard.plan.silage.ClampFamily;
 import org.rickyard.plan.spraying.SprayFamily;
@@ -49,6 +50,7 @@ public final class WorkPlan {
         if (hasJobs) {
             // Without jobs nothing is carted on the road or sprayed, and no law of a country is quoted for fields.
             Countries.ask(lists, findings);
+            OneSeason.ask(lists, findings);
         }
     }
 
