@@ -103,8 +103,7 @@ final class MachineHeaders {
                                 + "calibration distance")
                 .otherwiseMeasured(TEST_WEIGHT, "amount collected, quantity collected")
                 .otherwise(SPEED, "tractor speed")
-                // Beside the proper column they are something else's: a tractor's, the insurer's, those of a year's
-                // books.
+                // Beside the proper column they are another's: a tractor's, the insurer's, those of a year's books.
                 .otherwise(
                         POWER,
                         "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, "
