@@ -12,6 +12,15 @@ import org.rickyard.testing.SeasonBook;
 
 /** What a product holds, told beside its dose in a list of jobs, where no product list tells it. */
 class ContentBesideDoseTest {
+    private static final Object[] JOBS = row(
+            "Field",
+            "Operation",
+            "Machine",
+            "Product",
+            "Dose (g ai/ha)",
+            "Active content (g/L)",
+            "Water volume (L/ha)");
+
     private static SeasonBook book() {
         return new SeasonBook()
                 .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Hill", "wheat", 10), row("Far", "wheat", 5))
@@ -63,14 +72,7 @@ class ContentBesideDoseTest {
     void twoContentsOfOneProductAreToldAndEachDoseGoesByItsOwn() {
         SeasonBook.Worked worked = book().sheet(
                         "Jobs",
-                        row(
-                                "Field",
-                                "Operation",
-                                "Machine",
-                                "Product",
-                                "Dose (g ai/ha)",
-                                "Active content (g/L)",
-                                "Water volume (L/ha)"),
+                        JOBS,
                         row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200),
                         row("Far", "spraying", "Sprayer", "Stuff", 720, 450, 200))
                 .run();
@@ -91,14 +93,7 @@ class ContentBesideDoseTest {
                         "Products", row("Product", "Unit", "Active content (g/L)"), row("Stuff", "L", 360))
                 .sheet(
                         "Jobs",
-                        row(
-                                "Field",
-                                "Operation",
-                                "Machine",
-                                "Product",
-                                "Dose (g ai/ha)",
-                                "Active content (g/L)",
-                                "Water volume (L/ha)"),
+                        JOBS,
                         row("Hill", "spraying", "Sprayer", "Stuff", 720, null, 200),
                         row("Far", "spraying", "Sprayer", "Stuff", 720, 450, 200))
                 .run();
@@ -116,17 +111,7 @@ class ContentBesideDoseTest {
                             "Products",
                             row("Product", "Unit", "Active content (%)", "Density (kg/L)"),
                             row("Stuff", "L", 50, density))
-                    .sheet(
-                            "Jobs",
-                            row(
-                                    "Field",
-                                    "Operation",
-                                    "Machine",
-                                    "Product",
-                                    "Dose (g ai/ha)",
-                                    "Active content (g/L)",
-                                    "Water volume (L/ha)"),
-                            row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
+                    .sheet("Jobs", JOBS, row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
                     .run();
             assertThat(given(worked, "product-total")).singleElement().satisfies(litres -> assertThat(litres)
                     .isCloseTo(20, within(1e-9)));
@@ -183,17 +168,7 @@ class ContentBesideDoseTest {
     void aProductInKilogramsGoesByTheShareOfTheList() {
         SeasonBook.Worked worked = book().sheet(
                         "Products", row("Product", "Unit", "Active content (%)"), row("Stuff", "kg", 50))
-                .sheet(
-                        "Jobs",
-                        row(
-                                "Field",
-                                "Operation",
-                                "Machine",
-                                "Product",
-                                "Dose (g ai/ha)",
-                                "Active content (g/L)",
-                                "Water volume (L/ha)"),
-                        row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
+                .sheet("Jobs", JOBS, row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
                 .run();
         assertThat(given(worked, "product-total")).singleElement().satisfies(kilograms -> assertThat(kilograms)
                 .isCloseTo(14.4, within(1e-9)));
