@@ -48,7 +48,7 @@ final class FarmOnForms {
                         "Job card",
                         row("Field", "Beacon", null, "Sprayer", "Boom"),
                         row("Crop", "wheat", null, "Working width (m)", 12),
-                        row("Area (ha)", 8.2, null, "Tank (L)", 900),
+                        row("Area (ha)", 8.2, null, "Tank (L)", "900 litres"),
                         row("Operation", "spraying", null, "Speed (km/h)", 8),
                         row("Product", "Product A", null, "Water volume (L/ha)", 200),
                         row("Dose (L/ha)", 1.2, null, "Purchase price", 21000),

@@ -51,6 +51,9 @@ public final class Form {
 
     /** Reads it as a list of which the rows stand beside one another. */
     public Reading read(List<Vocabulary> vocabularies, Set<String> firstWords) {
+        if (!lines.asked().isEmpty()) {
+            return new Reading(List.of(), lines.asked());
+        }
         List<FoundTable> tables = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
@@ -66,7 +69,7 @@ public final class Form {
                             grid, beside, lacking.stream().distinct().toList())));
         }
         findings.add(0, list.read(grid));
-        lines.told().ifPresent(findings::add);
+        findings.addAll(lines.told());
         return new Reading(tables, findings);
     }
 }
