@@ -32,18 +32,16 @@ public final class AllFindings {
     /** Of so many rows it is asked whether they have one cause; of more they are only counted. */
     private static final int MOST_LOOKED_AT = 1000;
 
-    private final WorkPlan plan;
     private final SheetPlaces places;
     private final List<Finding> findings = new ArrayList<>();
 
-    private AllFindings(WorkPlan plan, SheetPlaces places) {
-        this.plan = plan;
+    private AllFindings(SheetPlaces places) {
         this.places = places;
     }
 
     /** The findings of a plan, in order of severity and then of tables and rows. */
     public static List<Finding> of(WorkPlan plan, SheetPlaces places, List<Finding> further) {
-        AllFindings all = new AllFindings(plan, places);
+        AllFindings all = new AllFindings(places);
         all.findings.addAll(plan.findings());
         all.findings.addAll(further);
         all.findings.addAll(UnknownHeaders.of(plan.lists().places()));

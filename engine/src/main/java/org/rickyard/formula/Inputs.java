@@ -55,16 +55,6 @@ public final class Inputs {
         return in(condition).symbols;
     }
 
-    /** The tables that a condition reads. */
-    public static Set<ReferenceTable> tablesOf(Condition condition) {
-        return in(condition).tables;
-    }
-
-    /** The constants that a condition reads. */
-    public static Set<Constant> constantsOf(Condition condition) {
-        return in(condition).constants;
-    }
-
     /** The constants. */
     public static Set<Constant> constantsOf(Expr expr) {
         return in(expr).constants;

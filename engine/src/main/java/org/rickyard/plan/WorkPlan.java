@@ -20,6 +20,7 @@ import org.rickyard.plan.fit.UnreadColumns;
 import org.rickyard.plan.join.Countries;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.OneSeason;
 import org.rickyard.plan.season.SeasonFamily;
 import org.rickyard.plan.silage.ClampFamily;
 import org.rickyard.plan.spraying.SprayFamily;
@@ -49,16 +50,12 @@ public final class WorkPlan {
         if (hasJobs) {
             // Without jobs nothing is carted on the road or sprayed, and no law of a country is quoted for fields.
             Countries.ask(lists, findings);
+            OneSeason.ask(lists, findings);
         }
     }
 
-    /** Joins and evaluates. Same lists, same plan. */
-    public static WorkPlan of(FoundLists lists) {
-        return of(lists, false);
-    }
-
     /**
-     * Joins and evaluates.
+     * Joins and evaluates. Same lists, same plan.
      *
      * @param allTables whether every table is wanted however large the workbook is; see {@link ChiefTables}
      */
@@ -171,10 +168,5 @@ public final class WorkPlan {
     /** Whether there are jobs; without them each machine is shown as if used once. */
     public boolean hasJobs() {
         return hasJobs;
-    }
-
-    /** The number of fields read. */
-    public int fields() {
-        return lists.rows(Fields.LIST).size();
     }
 }

@@ -10,11 +10,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.rickyard.lists.Grid;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.write.SheetSet;
+import org.rickyard.workbook.write.WrittenPage;
 
 /**
  * The sheets of ours that a workbook holds already, known by a defined name that each carries. A sheet that the client
@@ -60,6 +62,8 @@ final class OurSheets {
     private final Map<String, SheetRef> byId = new LinkedHashMap<>();
     private final Map<String, List<String>> fingerprints = new HashMap<>();
     private final Map<SheetRef, Kept> kept = new LinkedHashMap<>();
+    /** Whether neither a marker nor the record says of any sheet that it is or was ours. */
+    private boolean untold;
 
     private OurSheets() {}
 
@@ -122,6 +126,7 @@ final class OurSheets {
             }
         }
         ours.keepUnmarked(marked, book.sheets(), state);
+        ours.untold = marked.isEmpty() && state.name(SheetSet.SUMMARY).isEmpty();
         return ours;
     }
 
@@ -180,6 +185,26 @@ final class OurSheets {
                         .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
             }
         });
+    }
+
+    /**
+     * Some programs drop names and state part together. Then sheets of ours are told by what they say: read as lists, their
+     * answers would be counted as input.
+     *
+     * @param grids the sheets that were taken for the client's
+     * @return whether any of them is no list
+     */
+    boolean keepAlike(List<Grid> grids, List<SheetRef> sheets) {
+        boolean any = false;
+        for (Grid grid : untold ? grids : List.<Grid>of()) {
+            if (WrittenPage.isOn(grid)) {
+                sheets.stream()
+                        .filter(sheet -> sheet.name().equals(grid.sheet()))
+                        .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
+                any = true;
+            }
+        }
+        return any;
     }
 
     private void take(Marked marked, RunState state) {

@@ -23,8 +23,6 @@ public final class Keys {
 
     /** The number of a line of the work rates. */
     public static final Symbol LINE_KEY = key("line");
-    /** Where a line stands in the work rates. */
-    public static final Symbol LINE_POSITION = key("row of the line");
     /** The number of a job row and machine whose hours are added up for the season. */
     public static final Symbol TASK_KEY = key("task key");
     /** The number of a gang on one field; 0 on work that no gang does. */

@@ -564,8 +564,6 @@ public final class Quantities {
 
     /** The name of a constant or default. */
     public static final Symbol ITEM = Symbol.text("item");
-    /** What a constant or default shall be, as words. */
-    public static final Symbol VALUE = Symbol.text("value");
     /** What a constant or default shall be, as a number in the unit beside it. */
     public static final Symbol VALUE_NUMBER = number("value", Units.ONE, Range.ANY, Range.ANY, 4);
     /** A unit as the client writes it. */

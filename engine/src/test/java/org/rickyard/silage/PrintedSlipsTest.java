@@ -12,6 +12,7 @@ import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.EffluentTank;
 import org.rickyard.trade.silage.FeedDemand;
@@ -85,7 +86,7 @@ class PrintedSlipsTest {
                         .with(Quantities.CLAMP_LENGTH, 24)
                         .with(Quantities.FLOOR_WIDTH, 6)
                         .with(Quantities.WALL_HEIGHT, 3)
-                        .with(ClampShape.BATTER_USED, 1),
+                        .with(ClampSides.BATTER_USED, 1),
                 Units.M3);
         assertThat(pit).isCloseTo(738, within(1e-9)).isNotCloseTo(756, within(10.0));
         double clamp = value(
@@ -93,13 +94,13 @@ class PrintedSlipsTest {
                 WorkedExample.from(SLIP)
                         .with(Quantities.CLAMP_KIND, ClampShape.WALLED)
                         .with(Quantities.CLAMP_LENGTH, 40)
-                        .with(ClampShape.RAMPS_USED, 1)
+                        .with(ClampSides.RAMPS_USED, 1)
                         .with(ClampShape.RAMP_LENGTH, 9)
                         .with(ClampShape.SECTION, 36.9)
                         .with(ClampShape.CROWN_SECTION, 0)
                         .with(Quantities.FLOOR_WIDTH, 12)
-                        .with(ClampShape.HEIGHT, 3)
-                        .with(ClampShape.BATTER_USED, 0.1),
+                        .with(ClampSides.HEIGHT, 3)
+                        .with(ClampSides.BATTER_USED, 0.1),
                 Units.M3);
         assertThat(clamp).isCloseTo(1308.6, within(1e-9)).isNotCloseTo(1309.95, within(1.0));
     }

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.silage.ClampContents;
-import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.silage.FeedDemand;
@@ -282,7 +282,7 @@ class SilageFarmTest {
                 .run()) {
             assertThat(book.number("clamps", ClampContents.CAPACITY, 0)).isCloseTo(metric, within(1e-9 * metric));
             assertThat(book.number("crop", Losses.FED, 0)).isCloseTo(fed, within(1e-9));
-            assertThat(book.number("clamps", ClampShape.HEIGHT, 0)).isCloseTo(3.048, within(1e-12));
+            assertThat(book.number("clamps", ClampSides.HEIGHT, 0)).isCloseTo(3.048, within(1e-12));
         }
     }
 

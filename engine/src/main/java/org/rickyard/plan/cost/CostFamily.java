@@ -75,7 +75,7 @@ public final class CostFamily {
                 because("no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire");
         String unpriced = "no machine has a price: type its Purchase price and List price";
         String noMoney = because("no machine has a price, and no wage or fuel price is on Assumptions");
-        plan.add(CostTables.INPUTS, work(works).with(Quantities.KIND_OF_MACHINE, kindsAtWork()), none);
+        plan.add(FuelAndLabourTable.INPUTS, work(works).with(Quantities.KIND_OF_MACHINE, kindsAtWork()), none);
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
         if (noJobs) {
             tellWithoutJobs();

@@ -25,11 +25,6 @@ public final class TupleNumbers {
         return count;
     }
 
-    /** One member of a group. */
-    int member(int number, int which) {
-        return members[number * width + which];
-    }
-
     /** The number of a group, which is {@link #count} before the call if it is a new one. */
     public int of(int... group) {
         int slot = slotOf(group);

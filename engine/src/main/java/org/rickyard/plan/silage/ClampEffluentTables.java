@@ -23,6 +23,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.Effluent;
 import org.rickyard.trade.silage.EffluentTank;
 import org.rickyard.trade.silage.SilageCautions;
@@ -112,7 +113,7 @@ final class ClampEffluentTables {
                             ClampJoin.link(Quantities.WALL_HEIGHT, Clamps.WALL_HEIGHT),
                             ClampJoin.optional(Quantities.DISTANCE_TO_WATERCOURSE, Clamps.DISTANCE_TO_WATERCOURSE),
                             ClampJoin.optional(Quantities.YEAR_BUILT, Clamps.YEAR_BUILT),
-                            ClampJoin.from(ClampShape.BATTER_USED),
+                            ClampJoin.from(ClampSides.BATTER_USED),
                             ClampJoin.from(ClampShape.VOLUME),
                             ClampJoin.from(ClampContents.CLAMP_DM),
                             ClampJoin.from(ClampContents.CROP_IN),

@@ -22,6 +22,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.EffluentTank;
 import org.rickyard.trade.silage.FilledByCrop;
 import org.rickyard.trade.silage.SilageCautions;
@@ -91,23 +92,23 @@ final class ClampHeightTables {
                     "higher than the least reach of an unloader (12 ft, 3.7 m): an overhanging face may collapse."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.all(List.of(HEAP, less(ClampShape.BATTER_USED, number(3)))),
+                    Condition.all(List.of(HEAP, less(ClampSides.BATTER_USED, number(3)))),
                     "sides steeper than 1 in 3, the published limit for driving over a heap."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.all(List.of(HEAP, less(ClampShape.HEAP_HEIGHT, value(ClampShape.HEIGHT)))),
+                    Condition.all(List.of(HEAP, less(ClampShape.HEAP_HEIGHT, value(ClampSides.HEIGHT)))),
                     "the sides of this heap meet below the height typed, so it ends in a ridge (Clamp capacity, heap"
                             + " height): lower it, or make it wider."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
-                            less(ClampShape.BATTER_USED, number(1)))),
+                            less(ClampSides.BATTER_USED, number(1)))),
                     "sides of earth steeper than 45 degrees (HSENI: slope them flatter); an engineer decides."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(
-                            List.of(more(ClampShape.RAMPS_USED, number(0)), less(Quantities.RAMP_RUN, number(3)))),
+                            List.of(more(ClampSides.RAMPS_USED, number(0)), less(Quantities.RAMP_RUN, number(3)))),
                     "ramp steeper than 1 in 3, the published limit for driving over silage."),
             new CautionRule(
                     Severity.CAUTION,
@@ -137,10 +138,10 @@ final class ClampHeightTables {
                 ClampJoin.link(Quantities.CLAMP_LENGTH, Clamps.LENGTH),
                 ClampJoin.link(Quantities.FLOOR_WIDTH, Clamps.FLOOR_WIDTH),
                 ClampJoin.link(Quantities.RAMP_RUN, Clamps.RAMP_RUN),
-                ClampJoin.from(ClampShape.HEIGHT),
+                ClampJoin.from(ClampSides.HEIGHT),
                 ClampJoin.from(ClampShape.HEAP_HEIGHT),
-                ClampJoin.from(ClampShape.BATTER_USED),
-                ClampJoin.from(ClampShape.RAMPS_USED),
+                ClampJoin.from(ClampSides.BATTER_USED),
+                ClampJoin.from(ClampSides.RAMPS_USED),
                 ClampJoin.from(ClampContents.CLAMP_DM),
                 ClampJoin.from(ClampContents.CROP_IN),
                 ClampJoin.from(ClampContents.DENSITY),

@@ -26,7 +26,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
-import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Packing;
 import org.rickyard.trade.silage.PackingModel;
@@ -144,7 +144,7 @@ public final class ClampPackingTables {
             Sentences.appended(
                     rolled(
                             ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
-                            ClampJoin.from(ClampShape.HEIGHT),
+                            ClampJoin.from(ClampSides.HEIGHT),
                             ClampJoin.from(ClampContents.CROP_IN),
                             ofRollers(Rolling.CAPACITY),
                             ofRollers(Rolling.CAPACITY_THIRD),
@@ -176,7 +176,7 @@ public final class ClampPackingTables {
             Sentences.appended(
                     rolled(
                             ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
-                            ClampJoin.from(ClampShape.HEIGHT),
+                            ClampJoin.from(ClampSides.HEIGHT),
                             ClampJoin.from(ClampContents.CLAMP_DM),
                             new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
                             new TableColumn.Calculated(PackingModel.PACKING_FACTOR, true),

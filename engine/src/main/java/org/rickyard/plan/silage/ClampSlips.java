@@ -15,6 +15,7 @@ import org.rickyard.plan.table.LinkCells;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 
 /**
  * Slips in the clamp and crop lists that no single cell betrays: two figures that cannot both be true. Each is told at
@@ -58,7 +59,7 @@ final class ClampSlips {
 
     private void ramps(ListRows clamps, ResultTable table, int clamp) {
         Values ramp = table.of(ClampShape.RAMP_LENGTH);
-        Values ramps = table.of(ClampShape.RAMPS_USED);
+        Values ramps = table.of(ClampSides.RAMPS_USED);
         Values length = table.of(Quantities.CLAMP_LENGTH);
         boolean walled = table.of(Quantities.CLAMP_KIND).word(clamp).equals(ClampShape.WALLED);
         if (!walled || !ramp.has(clamp) || !ramps.has(clamp) || !length.has(clamp)) {
@@ -76,7 +77,7 @@ final class ClampSlips {
                 Clamps.RAMP_RUN,
                 clamp,
                 "a ramp run of " + typed(clamps, Clamps.RAMP_RUN, clamp) + " at a silage height of "
-                        + figure(table, ClampShape.HEIGHT, clamp) + " makes " + what + " "
+                        + figure(table, ClampSides.HEIGHT, clamp) + " makes " + what + " "
                         + Numbers.readable(one > room ? one : all) + " m long, longer than the clamp's "
                         + Numbers.readable(room)
                         + " m. Expected ramps within the length of the floor; correct Ramp run,"

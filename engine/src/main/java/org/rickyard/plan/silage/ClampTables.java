@@ -25,6 +25,7 @@ import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampCrown;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.ClampSurface;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.Digging;
@@ -126,7 +127,7 @@ final class ClampTables {
     private static Condition sideIsAbove(Expr wall) {
         return Condition.all(List.of(
                 Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                Condition.above(Expr.value(ClampShape.HEIGHT), wall)));
+                Condition.above(Expr.value(ClampSides.HEIGHT), wall)));
     }
 
     /**
@@ -134,7 +135,7 @@ final class ClampTables {
      * blank. Settled as it is here, the silage has stood higher on the day, which may not be known.
      */
     private static Condition crownIsAbove(Expr wall) {
-        Expr side = Expr.value(ClampShape.HEIGHT);
+        Expr side = Expr.value(ClampSides.HEIGHT);
         return Condition.all(List.of(
                 Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
                 new Condition.Not(Condition.above(side, wall)),
@@ -214,7 +215,7 @@ final class ClampTables {
                                                                     .times(Quantities.BATTER)
                                                                     .times(Quantities.WALL_HEIGHT))
                                                     .minus(Quantities.WIDTH_AT_TOP)),
-                                    Expr.constant(ClampShape.WIDTHS_APART).times(Quantities.WIDTH_AT_TOP)))),
+                                    Expr.constant(ClampSides.WIDTHS_APART).times(Quantities.WIDTH_AT_TOP)))),
                     "the batter and the width at the top that are typed do not belong together at this floor width and"
                             + " height; the batter is used. Check both."),
             new CautionRule(
@@ -262,9 +263,9 @@ final class ClampTables {
                             Names.optional(
                                     Quantities.DRY_MATTER_DENSITY,
                                     Candidate.typed(Role.CLAMP, Clamps.DRY_MATTER_DENSITY)),
-                            new TableColumn.Calculated(ClampShape.SILAGE_HEIGHT, false),
-                            new TableColumn.Calculated(ClampShape.SIDE_SLOPE, false),
-                            new TableColumn.Calculated(ClampShape.RAMPED_ENDS, false),
+                            new TableColumn.Calculated(ClampSides.SILAGE_HEIGHT, false),
+                            new TableColumn.Calculated(ClampSides.SIDE_SLOPE, false),
+                            new TableColumn.Calculated(ClampSides.RAMPED_ENDS, false),
                             new TableColumn.Calculated(ClampShape.FULL_SECTION, false),
                             new TableColumn.Calculated(ClampShape.ONE_RAMP, false),
                             new TableColumn.Calculated(ClampShape.HEIGHT_OF_HEAP, false),
@@ -322,7 +323,7 @@ final class ClampTables {
                             Names.dispensable(Quantities.OUTPUT_VOLUME, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                             Names.optional(
                                     Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
-                            new TableColumn.Calculated(ClampShape.SIDE_SLOPE, false),
+                            new TableColumn.Calculated(ClampSides.SIDE_SLOPE, false),
                             new TableColumn.Calculated(Digging.SWELL_OF_SOIL, false),
                             new TableColumn.Calculated(Digging.VOLUME_IN_GROUND, true),
                             new TableColumn.Calculated(Digging.SPOIL_VOLUME, true),

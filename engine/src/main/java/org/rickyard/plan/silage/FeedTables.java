@@ -28,6 +28,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.silage.FeedDemand;
 import org.rickyard.trade.silage.FeedOut;
@@ -193,9 +194,9 @@ final class FeedTables {
                                     ClampJoin.link(Quantities.FLOOR_WIDTH, Clamps.FLOOR_WIDTH)),
                             supply(Keys.CLAMP_KEY),
                             List.of(
-                                    ClampJoin.from(ClampShape.HEIGHT),
+                                    ClampJoin.from(ClampSides.HEIGHT),
                                     ClampJoin.from(ClampShape.HEAP_HEIGHT),
-                                    ClampJoin.from(ClampShape.BATTER_USED),
+                                    ClampJoin.from(ClampSides.BATTER_USED),
                                     ClampJoin.from(ClampShape.CROWN_SECTION),
                                     ClampJoin.from(ClampContents.DENSITY_DM),
                                     new TableColumn.Calculated(FeedBalance.FEED_AVAILABLE, true),

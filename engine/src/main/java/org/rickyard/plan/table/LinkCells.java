@@ -258,11 +258,6 @@ public final class LinkCells {
         return exists(row) ? column(row).typed(listRow(row)) : "";
     }
 
-    /** What a product is measured in, where the cell's unit says so. */
-    public Optional<String> productUnit(int row) {
-        return exists(row) ? column(row).productUnit(listRow(row)) : Optional.empty();
-    }
-
     /** How the cell's stored number becomes the symbol's number. */
     public Scaling scaling(int row) {
         return scaling(unitOrSymbols(row), column(row).cellScale(listRow(row)));

@@ -68,7 +68,6 @@ final class GangRows {
     private final ListRows jobs;
     private final ListRows machines;
     private final ListRows fields;
-    private final FieldCuts cuts;
     private final ClampRollers rollers;
     private final List<Finding> findings;
     private final List<Gang> gangs = new ArrayList<>();
@@ -78,7 +77,6 @@ final class GangRows {
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         fields = plan.rows(Fields.LIST);
-        this.cuts = cuts;
         this.rollers = rollers;
         findings = plan.findings();
         MachineChoice machineChoice = new MachineChoice(machines, findings);

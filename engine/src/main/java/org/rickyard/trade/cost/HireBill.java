@@ -224,9 +224,4 @@ public final class HireBill {
                             .with(CHARGE_PER_HOUR, 45)
                             .with(FuelAndLabour.WORK_HOURS, 5)
                             .gives(225, Units.MONEY_UNIT, 6)));
-
-    /** In reading order. */
-    static List<Formula> formulas() {
-        return List.of(BALES_MADE, HIRE_BILL);
-    }
 }

@@ -125,13 +125,8 @@ public final class DayPlan {
         Arrays.fill(slots, NONE);
     }
 
-    /** The slot of each job. Jobs in a loop of predecessors, or after one that cannot be planned, get none. */
-    public static List<Slot> of(List<Job> jobs) {
-        return of(jobs, Map.of());
-    }
-
     /**
-     * The same where there are several alike.
+     * The slot of each job. Jobs in a loop of predecessors, or after one that cannot be planned, get none.
      *
      * @param owned how many there are of a machine; one where it is not said, and at least what one job takes
      */

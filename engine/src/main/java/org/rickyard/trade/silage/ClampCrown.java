@@ -46,7 +46,7 @@ public final class ClampCrown {
 
     private static final Source PARABOLA = Source.derived("two thirds of width times height, as for every parabola");
     private static final Condition CROWNLESS =
-            new Condition.Any(List.of(new Condition.Blank(CROWN), new Condition.Not(ClampShape.BETWEEN_SIDES)));
+            new Condition.Any(List.of(new Condition.Blank(CROWN), new Condition.Not(ClampSides.BETWEEN_SIDES)));
 
     /** Section of the crown, 0 without one. Heaps and measured clamps have none: their height is their own. */
     public static final Formula SECTION_OF_CROWN = new Formula(

@@ -13,7 +13,7 @@ import static org.rickyard.trade.Quantities.CROWN;
 import static org.rickyard.trade.Quantities.FILLED_HEIGHT;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
 import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
-import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.ClampSides.HEIGHT;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -171,7 +171,7 @@ public final class ClampHeights {
 
     private static Expr behindWall(Expr expr) {
         return expr.onlyWhen(
-                ClampShape.HAS_HEIGHT, "a walled clamp whose wall height is 0: type it, or call the clamp a heap");
+                ClampSides.HAS_HEIGHT, "a walled clamp whose wall height is 0: type it, or call the clamp a heap");
     }
 
     private static Expr reach() {

@@ -7,12 +7,12 @@ import static org.rickyard.trade.Quantities.CLAMP_KIND;
 import static org.rickyard.trade.Quantities.CLAMP_LENGTH;
 import static org.rickyard.trade.Quantities.FLOOR_WIDTH;
 import static org.rickyard.trade.silage.ClampCrown.WIDTH_OVER_TOP;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
 import static org.rickyard.trade.silage.ClampShape.HEAP_HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.RAMPS_USED;
 import static org.rickyard.trade.silage.ClampShape.RAMP_LENGTH;
 import static org.rickyard.trade.silage.ClampShape.TOP_WIDTH_USED;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
+import static org.rickyard.trade.silage.ClampSides.HEIGHT;
+import static org.rickyard.trade.silage.ClampSides.RAMPS_USED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;

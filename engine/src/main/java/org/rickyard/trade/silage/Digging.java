@@ -13,7 +13,7 @@ import static org.rickyard.trade.Quantities.OUTPUT_BASIS;
 import static org.rickyard.trade.Quantities.OUTPUT_VOLUME;
 import static org.rickyard.trade.Quantities.SOIL;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -128,7 +128,7 @@ public final class Digging {
             "volume-in-ground",
             IN_GROUND_VOLUME,
             ClampShape.prismoid(WALL_HEIGHT, 1)
-                    .onlyWhen(ClampShape.HAS_HEIGHT, "the pit has no depth: type it in Wall height"),
+                    .onlyWhen(ClampSides.HAS_HEIGHT, "the pit has no depth: type it in Wall height"),
             Source.commonPractice("prismoidal formula of surveying"),
             "level ground; floor length and width; sides and ends of one slope",
             List.of(

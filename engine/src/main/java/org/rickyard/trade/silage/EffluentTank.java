@@ -13,8 +13,8 @@ import static org.rickyard.trade.Quantities.EFFLUENT_TANK_VOLUME;
 import static org.rickyard.trade.Quantities.FLOOR_WIDTH;
 import static org.rickyard.trade.Quantities.NAMED_TANK_VOLUME;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
 import static org.rickyard.trade.silage.ClampShape.VOLUME;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;

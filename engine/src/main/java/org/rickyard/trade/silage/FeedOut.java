@@ -10,9 +10,9 @@ import static org.rickyard.trade.Quantities.FEEDING_SEASON;
 import static org.rickyard.trade.Quantities.FEED_OUT_RATE;
 import static org.rickyard.trade.Quantities.FLOOR_WIDTH;
 import static org.rickyard.trade.silage.ClampContents.DENSITY_DM;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
 import static org.rickyard.trade.silage.ClampShape.HEAP_HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
+import static org.rickyard.trade.silage.ClampSides.HEIGHT;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -122,7 +122,7 @@ public final class FeedOut {
             "face-area",
             FACE,
             choice(
-                    ClampShape.BETWEEN_SIDES,
+                    ClampSides.BETWEEN_SIDES,
                     value(FLOOR_WIDTH)
                             .times(HEIGHT)
                             .plus(value(BATTER_USED).times(value(HEIGHT).power(2)))

@@ -10,8 +10,8 @@ import static org.rickyard.trade.Quantities.FLOOR_WIDTH;
 import static org.rickyard.trade.Quantities.RAMP_RUN;
 import static org.rickyard.trade.silage.ClampContents.CROP_IN;
 import static org.rickyard.trade.silage.ClampContents.DENSITY;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
-import static org.rickyard.trade.silage.ClampShape.RAMPS_USED;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
+import static org.rickyard.trade.silage.ClampSides.RAMPS_USED;
 
 import java.util.ArrayList;
 import java.util.List;

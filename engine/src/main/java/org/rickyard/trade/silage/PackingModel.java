@@ -3,7 +3,7 @@ package org.rickyard.trade.silage;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
-import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.ClampSides.HEIGHT;
 import static org.rickyard.trade.silage.Filling.DELIVERY_USED;
 import static org.rickyard.trade.silage.Rolling.LAYER_USED;
 import static org.rickyard.trade.silage.Rolling.MASS_USED;

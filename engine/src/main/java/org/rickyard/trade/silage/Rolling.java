@@ -8,7 +8,7 @@ import static org.rickyard.trade.Quantities.LAYER;
 import static org.rickyard.trade.Quantities.MASS;
 import static org.rickyard.trade.Quantities.NUMBER_OF_MACHINES;
 import static org.rickyard.trade.Quantities.ROLLER_MASS;
-import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.ClampSides.HEIGHT;
 import static org.rickyard.trade.silage.Filling.DELIVERY_USED;
 
 import java.util.List;

@@ -19,9 +19,9 @@ public final class SilageCatalogue {
                     Losses.FIELD_LOSS_LEFT,
                     Losses.SILAGE_FED),
             List.of(
-                    ClampShape.SILAGE_HEIGHT,
-                    ClampShape.SIDE_SLOPE,
-                    ClampShape.RAMPED_ENDS,
+                    ClampSides.SILAGE_HEIGHT,
+                    ClampSides.SIDE_SLOPE,
+                    ClampSides.RAMPED_ENDS,
                     ClampShape.FULL_SECTION,
                     ClampShape.ONE_RAMP,
                     ClampShape.HEIGHT_OF_HEAP,
@@ -135,7 +135,7 @@ public final class SilageCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(
             Packing.DISAGREEMENT,
-            ClampShape.WIDTHS_APART,
+            ClampSides.WIDTHS_APART,
             Packing.DRY_MATTER_OFF,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,

@@ -7,7 +7,7 @@ import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.CLAMP_LENGTH;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
-import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
+import static org.rickyard.trade.silage.ClampSides.BATTER_USED;
 import static org.rickyard.trade.silage.Digging.SPOIL;
 
 import java.util.List;

@@ -57,10 +57,6 @@ public final class BookScope {
         return positions.getOrDefault(folded(sheet), -1);
     }
 
-    int sheetCount() {
-        return sheets.size();
-    }
-
     String sheet(int position) {
         return sheets.get(position);
     }

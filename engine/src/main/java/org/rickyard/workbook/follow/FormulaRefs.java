@@ -51,16 +51,12 @@ public final class FormulaRefs {
     public record Mention(CellAddress cell, String formula) {}
 
     /**
-     * A collector for one workbook in which every name that begins as ours do is ours.
+     * A collector for one workbook.
      *
      * @param scope its sheets, names and tables
      * @param ourSheets the names of our sheets, those that are only to be brought among them
+     * @param clientsNames names that are the client's own though they begin as ours do
      */
-    public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
-        this(scope, ourSheets, Set.of());
-    }
-
-    /** The same, these names being the client's own though they begin as ours do. */
     public FormulaRefs(BookScope scope, Collection<String> ourSheets, Set<String> clientsNames) {
         this.scope = scope;
         clientsNames.forEach(name -> clients.add(BookScope.folded(name)));
@@ -166,17 +162,6 @@ public final class FormulaRefs {
             }
         }
         return names;
-    }
-
-    /** The areas on our sheets that a mention points at directly; empty if what it points at is gone (#REF!). */
-    public List<CellArea> targets(Mention mention) {
-        List<CellArea> targets = new ArrayList<>();
-        scope.visit(mention.formula(), mention.cell(), area -> {
-            if (isOurs(area.sheet())) {
-                targets.add(area);
-            }
-        });
-        return targets;
     }
 
     /**

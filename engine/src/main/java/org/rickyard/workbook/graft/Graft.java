@@ -76,18 +76,9 @@ public final class Graft {
      *
      * @param target the file to write, which must not be the one that is read; see {@link SafeReplacement}
      * @param deflateLevel 1 (fast) to 9 (small)
+     * @param threads that pack, 1 or more; the bytes do not depend on how many
      * @throws RefusedException if a name that we need is taken, or what we need to read is damaged
      * @throws OutputException if the file cannot be written
-     */
-    public static GraftReport write(BookPackage source, GraftPlan plan, Path target, int deflateLevel)
-            throws RefusedException, IOException {
-        return write(source, plan, target, deflateLevel, 1);
-    }
-
-    /**
-     * Writes the workbook, packing on several threads; the bytes do not depend on how many.
-     *
-     * @param threads 1 or more
      */
     public static GraftReport write(BookPackage source, GraftPlan plan, Path target, int deflateLevel, int threads)
             throws RefusedException, IOException {

@@ -47,11 +47,6 @@ enum SchemaOrder {
         this.order = order;
     }
 
-    /** The order, first to last. */
-    List<String> names() {
-        return order;
-    }
-
     /** Puts a new child in its place. Several new ones must be put in in the order of the schema. */
     void insert(MarkupEdits edits, MarkupElement root, String child, String markup) {
         int rank = order.indexOf(child);

@@ -21,12 +21,6 @@ final class MeaningHash {
         second = second * SECOND_FACTOR + value;
     }
 
-    /** Mixes a whole run at once, with the same outcome as value by value. */
-    void mix(Run run) {
-        first = first * run.firstPower + run.first;
-        second = second * run.secondPower + run.second;
-    }
-
     /** Mixes runs with a number between each two of them, in one step. */
     void mix(Runs runs, Run number) {
         runs.foldFor(number);

@@ -261,7 +261,6 @@ final class CellReading {
         String text = strings.text(index);
         if (text == null) {
             throw new UnreadablePartException(
-                    sheet.part(),
                     "The cell " + new CellAddress(sheet.name(), at, column) + " points to shared text number "
                             + new String(value, start, end - start) + ", but the workbook holds " + strings.size()
                             + " shared texts: the file is damaged.",

@@ -3,7 +3,6 @@ package org.rickyard.workbook.read;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -32,28 +31,6 @@ public enum Epoch {
     /** The day whose number is 0; in the 1900 epoch as counted from March 1900 on. */
     public LocalDate dayZero() {
         return this == Y1904 ? FIRST_1904 : BEFORE_1900.minusDays(1);
-    }
-
-    /**
-     * The day of a stored number; its part of a day is dropped.
-     *
-     * @return the day; empty if the number is no day: before the first or after 31 December 9999, a mere time of day
-     *     (1900 epoch, below 1), or the day 60 of the 1900 epoch
-     */
-    public Optional<LocalDate> toDate(double serial) {
-        if (!(serial >= 0 && serial < 3_000_000)) {
-            return Optional.empty();
-        }
-        long day = (long) Math.floor(serial);
-        LocalDate date;
-        if (this == Y1904) {
-            date = FIRST_1904.plusDays(day);
-        } else if (day < 1 || day == 60) {
-            return Optional.empty();
-        } else {
-            date = BEFORE_1900.plusDays(day > 60 ? day - 1 : day);
-        }
-        return date.isAfter(LAST) ? Optional.empty() : Optional.of(date);
     }
 
     /**

@@ -18,11 +18,6 @@ public final class NumberFormats {
 
     private NumberFormats() {}
 
-    /** The formats of a workbook without styles part: all general. */
-    public static NumberFormats general() {
-        return new NumberFormats();
-    }
-
     /**
      * Reads the styles part; all general if the workbook has none.
      *

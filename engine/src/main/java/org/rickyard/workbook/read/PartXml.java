@@ -43,7 +43,7 @@ final class PartXml implements AutoCloseable {
     static PartXml open(PartSource parts, String part, String subject) throws IOException {
         if (!parts.exists(part)) {
             String missing = subject + " cannot be read: its part " + part + " is missing from the file.";
-            throw new UnreadablePartException(part, missing, null);
+            throw new UnreadablePartException(missing, null);
         }
         return new PartXml(part, subject, parts.open(part));
     }
@@ -64,7 +64,6 @@ final class PartXml implements AutoCloseable {
         }
         if (event == XMLStreamConstants.DTD) {
             throw new UnreadablePartException(
-                    part,
                     subject + " cannot be read: its part " + part + " holds a document type declaration (DOCTYPE),"
                             + " which no spreadsheet program writes and which can hide harmful content.",
                     null);
@@ -75,7 +74,7 @@ final class PartXml implements AutoCloseable {
     private UnreadablePartException damaged(String place, Throwable cause) {
         String what = cause instanceof ZipException ? "what is packed is not what was written" : "it is not XML";
         String damaged = subject + " cannot be read: its part " + part + " is damaged, " + what + place + ".";
-        return new UnreadablePartException(part, damaged, cause);
+        return new UnreadablePartException(damaged, cause);
     }
 
     /** Moves to the next start tag of that local name; false if there is none before the end of the part. */

@@ -13,11 +13,6 @@ public final class SharedStrings {
 
     private SharedStrings() {}
 
-    /** The texts of a workbook without shared strings part. */
-    public static SharedStrings none() {
-        return new SharedStrings();
-    }
-
     /**
      * Reads the part; none if the workbook has none.
      *

@@ -7,15 +7,7 @@ public final class UnreadablePartException extends IOException {
     private static final String REMEDY =
             " Open the workbook in your spreadsheet program, save it as a normal .xlsx file and try again.";
 
-    private final String part;
-
-    UnreadablePartException(String part, String whatIsWrong, Throwable cause) {
+    UnreadablePartException(String whatIsWrong, Throwable cause) {
         super(whatIsWrong + REMEDY, cause);
-        this.part = part;
-    }
-
-    /** The part's name without leading slash. */
-    public String part() {
-        return part;
     }
 }

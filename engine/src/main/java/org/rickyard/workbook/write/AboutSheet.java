@@ -12,6 +12,9 @@ import org.rickyard.plan.table.SheetPlaces;
 final class AboutSheet {
     /** Characters that the columns take together. */
     private static final int ACROSS = 170;
+
+    static final String TITLE = "About these sheets";
+
     /** Of lines that begin in the second column: no farther than the last, or all is printed smaller. */
     private static final int BESIDE = 160;
 
@@ -19,7 +22,7 @@ final class AboutSheet {
 
     static PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String version) {
         PlainSheet page = new PlainSheet(looks, List.of(28, 40, 20, 100), 0);
-        page.line().text(Looks.TITLE, "About these sheets").height(22);
+        page.line().text(Looks.TITLE, TITLE).height(22);
         page.line().text(Looks.TEXT, "Written by Rickyard, engine " + version + ". Your own sheets were not changed.");
         page.line();
         page.line().text(Looks.HEADING, "How to read them");

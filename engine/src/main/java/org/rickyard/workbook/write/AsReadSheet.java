@@ -25,20 +25,18 @@ final class AsReadSheet extends OurSheet {
     private static final String SAME = "as read";
     private static final String CHANGED = "changed: run again";
 
-    private final String name;
     private final AsRead lists;
     private final Looks.Numbers looks;
     private final String masterCheck;
     private final String masterCheckValue;
     private final int most;
 
-    AsReadSheet(String name, AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
-        this(name, lists, looks, masterCheck, masterCheckValue, CellAddress.ROWS - FIRST_ROW);
+    AsReadSheet(AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
+        this(lists, looks, masterCheck, masterCheckValue, CellAddress.ROWS - FIRST_ROW);
     }
 
     /** A sheet of no more than so many rows. */
-    AsReadSheet(String name, AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue, int most) {
-        this.name = name;
+    AsReadSheet(AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue, int most) {
         this.lists = lists;
         this.looks = looks;
         this.masterCheck = masterCheck;

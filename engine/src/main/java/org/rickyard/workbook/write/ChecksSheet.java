@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.audit.BalanceCheck;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
@@ -25,6 +26,9 @@ final class ChecksSheet {
             "Checks: SORTED - rows of a result sheet stand elsewhere than when it was written:"
                     + " Summary, cards and Trail withhold the figures of those. Run again";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
+
+    /** All that the master check may say. */
+    static final Set<String> MASTERS = Set.of(PASS, PART, AGAIN, SORTED, FAIL);
 
     private final String sheet;
     private final String asRead;

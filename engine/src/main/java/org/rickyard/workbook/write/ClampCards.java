@@ -16,6 +16,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 import org.rickyard.trade.silage.Covering;
 import org.rickyard.trade.silage.EffluentTank;
 import org.rickyard.trade.silage.FilledByCrop;
@@ -55,7 +56,7 @@ final class ClampCards {
             new Entry("clamps", Quantities.CLAMP_LENGTH),
             new Entry("clamps", Quantities.FLOOR_WIDTH),
             new Entry("clamps", Quantities.WALL_HEIGHT),
-            new Entry("clamps", ClampShape.HEIGHT),
+            new Entry("clamps", ClampSides.HEIGHT),
             new Entry("clamps", ClampShape.TOP_WIDTH_USED),
             new Entry("clamps", ClampShape.VOLUME),
             new Entry("clamps", ClampContents.CLAMP_DM),

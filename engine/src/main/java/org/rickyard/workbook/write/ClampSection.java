@@ -7,6 +7,7 @@ import org.rickyard.plan.table.ResultTable;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSides;
 
 /**
  * A section across a clamp, drawn in cells as it was at the last run: walls or earth, silage settled, and silage on the
@@ -40,11 +41,11 @@ final class ClampSection {
     private ClampSection(ResultTable clamps, ResultTable heights, int row) {
         String kind = clamps.of(Quantities.CLAMP_KIND).word(row);
         boolean between = kind.equals(ClampShape.WALLED) || kind.equals(ClampShape.EARTH_PIT);
-        double batter = kind.equals(ClampShape.MEASURED) ? 0 : number(clamps, ClampShape.BATTER_USED, row);
+        double batter = kind.equals(ClampShape.MEASURED) ? 0 : number(clamps, ClampSides.BATTER_USED, row);
         this.floor = number(clamps, Quantities.FLOOR_WIDTH, row);
         this.slope = between ? batter : -batter;
         this.wall = between ? number(clamps, Quantities.WALL_HEIGHT, row) : 0;
-        this.settled = number(clamps, between ? ClampShape.HEIGHT : height(kind), row);
+        this.settled = number(clamps, between ? ClampSides.HEIGHT : height(kind), row);
         this.onDay = Math.max(settled, number(heights, ClampHeights.HEIGHT_ON_DAY, row));
         this.crown = between ? number(clamps, Quantities.CROWN, row) : 0;
         this.earth = kind.equals(ClampShape.EARTH_PIT);
@@ -52,7 +53,7 @@ final class ClampSection {
     }
 
     private static Symbol height(String kind) {
-        return kind.equals(ClampShape.MEASURED) ? ClampShape.HEIGHT : ClampShape.HEAP_HEIGHT;
+        return kind.equals(ClampShape.MEASURED) ? ClampSides.HEIGHT : ClampShape.HEAP_HEIGHT;
     }
 
     /** The drawing, line by line, with what the marks mean; one line where the shape is withheld. */

@@ -178,7 +178,7 @@ public final class SheetSet {
                             0));
                 case AS_READ ->
                     sheets.add(new Sheet(
-                            id, name, new AsReadSheet(name, plan.asRead(), looks, check, verdict), List.of(), 6, 0));
+                            id, name, new AsReadSheet(plan.asRead(), looks, check, verdict), List.of(), 6, 0));
                 case CHECKS ->
                     sheets.add(
                             new Sheet(id, name, checks.build(looks, plan, places, marks, findings), List.of(), 2, 0));

@@ -72,7 +72,7 @@ class CostsNotGivenTest {
                 .sheet("Jobs", row("Field", "Operation", "Machine"), row("Long Acre", "mow", "Mower"))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), row("Wage", 15, "£/h"))
                 .run();
-        for (TableSpec table : List.of(CostTables.JOB_COSTS, CostTables.INPUTS)) {
+        for (TableSpec table : List.of(CostTables.JOB_COSTS, FuelAndLabourTable.INPUTS)) {
             assertThat(worked.plan().table(table.id()).emptyBecause())
                     .isEqualTo(
                             "no machine of the machine list has work on a field; what jobs name and lists lack is on Checks");
@@ -91,7 +91,7 @@ class CostsNotGivenTest {
         assertThat(labels(CostTables.MACHINE_COSTS))
                 .startsWith("Holding", "Machine", "Kind of machine", "Purchase price")
                 .doesNotContain("Machine type");
-        assertThat(labels(CostTables.INPUTS))
+        assertThat(labels(FuelAndLabourTable.INPUTS))
                 .startsWith("Holding", "Job", "Field", "Machine", "Tractor", "Kind of machine", "Power basis")
                 .doesNotContain("Machine type");
     }

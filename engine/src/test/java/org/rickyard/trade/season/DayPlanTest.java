@@ -49,7 +49,7 @@ class DayPlanTest {
     void nothingIsBookedTwiceAndNothingBeginsTooSoon(long block) {
         for (long seed = block * 50; seed < block * 50 + 50; seed++) {
             List<Job> jobs = season(seed, 14);
-            List<Slot> slots = DayPlan.of(jobs);
+            List<Slot> slots = DayPlan.of(jobs, Map.of());
             for (int i = 0; i < jobs.size(); i++) {
                 Job job = jobs.get(i);
                 Slot slot = slots.get(i);
@@ -79,7 +79,9 @@ class DayPlanTest {
         for (long seed = block * 1000; seed < block * 1000 + 12; seed++) {
             List<Job> jobs = season(seed, block < 5 ? 4 : 6);
             double best = search(jobs, new int[jobs.size()], 0, 0, Double.MAX_VALUE);
-            assertThat(late(jobs, DayPlan.of(jobs))).as("seed %s", seed).isLessThanOrEqualTo(best);
+            assertThat(late(jobs, DayPlan.of(jobs, Map.of())))
+                    .as("seed %s", seed)
+                    .isLessThanOrEqualTo(best);
         }
     }
 
@@ -92,7 +94,9 @@ class DayPlanTest {
             List<Job> forward = halfDays(random, 2 + random.nextInt(block < 4 ? 3 : 4));
             double best = searchHalfDays(forward, new double[forward.size()], 0, 0, Double.MAX_VALUE);
             List<Job> backward = reversed(forward);
-            assertThat(late(backward, DayPlan.of(backward))).as("seed %s", seed).isLessThanOrEqualTo(best);
+            assertThat(late(backward, DayPlan.of(backward, Map.of())))
+                    .as("seed %s", seed)
+                    .isLessThanOrEqualTo(best);
         }
     }
 
@@ -199,14 +203,14 @@ class DayPlanTest {
     void tiesGoByListOrder() {
         List<Job> alike =
                 List.of(new Job(1, 10, 20, List.of(1), List.of(), 0), new Job(1, 10, 20, List.of(1), List.of(), 0));
-        assertThat(DayPlan.of(alike)).extracting(Slot::firstDay).containsExactly(10.0, 11.0);
+        assertThat(DayPlan.of(alike, Map.of())).extracting(Slot::firstDay).containsExactly(10.0, 11.0);
     }
 
     @Test
     void theMoreUrgentJobGoesFirstWhateverTheList() {
         List<Job> jobs =
                 List.of(new Job(3, 10, 20, List.of(1), List.of(), 0), new Job(1, 10, 10, List.of(1), List.of(), 0));
-        assertThat(DayPlan.of(jobs)).extracting(Slot::firstDay).containsExactly(11.0, 10.0);
+        assertThat(DayPlan.of(jobs, Map.of())).extracting(Slot::firstDay).containsExactly(11.0, 10.0);
     }
 
     @Test
@@ -216,7 +220,7 @@ class DayPlanTest {
                 new Job(1, 1, 5, List.of(2), List.of(0), 0),
                 new Job(1, 1, 5, List.of(1), List.of(), 0));
         assertThat(DayPlan.loops(jobs)).containsExactly(0, 1);
-        List<Slot> slots = DayPlan.of(jobs);
+        List<Slot> slots = DayPlan.of(jobs, Map.of());
         assertThat(slots.get(0).planned()).isFalse();
         assertThat(slots.get(2).planned()).isTrue();
     }
@@ -224,7 +228,7 @@ class DayPlanTest {
     @Test
     void theSameJobsGiveTheSamePlan() {
         List<Job> jobs = season(99, 14);
-        assertThat(DayPlan.of(jobs)).isEqualTo(DayPlan.of(jobs));
+        assertThat(DayPlan.of(jobs, Map.of())).isEqualTo(DayPlan.of(jobs, Map.of()));
     }
 
     /** Common practice: three tractors alike pull three jobs on one day; the fourth waits for the first to be done. */
@@ -242,6 +246,6 @@ class DayPlanTest {
                 new Job(2, 10, 20, List.of(1), List.of(), 0),
                 new Job(1, 10, 20, List.of(1, 1), List.of(), 0));
         assertThat(DayPlan.of(gang, Map.of(1, 4))).extracting(Slot::firstDay).containsExactly(10.0, 10.0, 14.0);
-        assertThat(DayPlan.of(gang)).extracting(Slot::start).doesNotHaveDuplicates();
+        assertThat(DayPlan.of(gang, Map.of())).extracting(Slot::start).doesNotHaveDuplicates();
     }
 }

@@ -32,7 +32,7 @@ class DependentsTest {
 
     private static Dependents trace(Parts parts) throws IOException {
         BookReader reader = new BookReader(parts, Optional.empty(), Optional.empty(), false);
-        FormulaRefs refs = new FormulaRefs(SCOPE, List.of("Summary"));
+        FormulaRefs refs = new FormulaRefs(SCOPE, List.of("Summary"), Set.of());
         for (SheetRef sheet : List.of(FIELDS, NOTES)) {
             reader.stream(sheet, refs.reading(sheet.name()));
         }

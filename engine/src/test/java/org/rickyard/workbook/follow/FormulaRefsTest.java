@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +48,10 @@ class FormulaRefsTest {
                             new TableRange("FieldList", 0, 9, 0, 2, 1, 0),
                             List.of("Field", "Area", "Crop"))));
 
+    private static List<CellArea> areas(FormulaRefs.Mention mention) {
+        return SCOPE.areas(mention.formula(), mention.cell());
+    }
+
     private static FormulaRefs read(String... formulas) throws IOException {
         StringBuilder rows = new StringBuilder("<row r=\"1\">");
         for (String formula : formulas) {
@@ -54,7 +59,7 @@ class FormulaRefsTest {
                     .append(formula.replace("&", "&amp;").replace("<", "&lt;"))
                     .append("</f><v>1</v></c>");
         }
-        FormulaRefs refs = new FormulaRefs(SCOPE, OURS);
+        FormulaRefs refs = new FormulaRefs(SCOPE, OURS, Set.of());
         new BookReader(new Parts().withRows(rows + "</row>"), Optional.empty(), Optional.empty(), false)
                 .stream(Parts.SHEET, refs.reading("Fields"));
         return refs;
@@ -70,7 +75,7 @@ class FormulaRefsTest {
                         "Fields!Rickyard_hours", "Fields!$B$2",
                         "Fields!Rickyard_end", "Summary!$A$1"),
                 List.of());
-        FormulaRefs refs = new FormulaRefs(scope, OURS);
+        FormulaRefs refs = new FormulaRefs(scope, OURS, Set.of());
         new BookReader(
                         new Parts()
                                 .withRows(
@@ -93,7 +98,7 @@ class FormulaRefsTest {
             names.put("Name" + i, ("+Name" + (i + 1)).repeat(8));
         }
         BookScope scope = new BookScope(SHEETS, names, List.of());
-        FormulaRefs refs = new FormulaRefs(scope, OURS);
+        FormulaRefs refs = new FormulaRefs(scope, OURS, Set.of());
         new BookReader(
                         new Parts().withRows("<row><c><f>Circle</f></c><c><f>Name0*2</f></c></row>"),
                         Optional.empty(),
@@ -170,7 +175,7 @@ class FormulaRefsTest {
 
     @Test
     void namesOfOneSheetCountOnThatSheetOnly() throws IOException {
-        FormulaRefs refs = new FormulaRefs(SCOPE, OURS);
+        FormulaRefs refs = new FormulaRefs(SCOPE, OURS, Set.of());
         new BookReader(
                         new Parts().withRows("<row><c><f>Local</f></c></row>"),
                         Optional.empty(),
@@ -178,20 +183,20 @@ class FormulaRefsTest {
                         false)
                 .stream(Parts.SHEET, refs.reading("Notes"));
         assertThat(refs.mentions()).hasSize(1);
-        assertThat(refs.targets(refs.mentions().get(0))).containsExactly(new CellArea("Summary", 0, 0, 0, 0));
+        assertThat(areas(refs.mentions().get(0))).containsExactly(new CellArea("Summary", 0, 0, 0, 0));
     }
 
     @Test
-    void targetsAreTheAreasOnOurSheets() throws IOException {
+    void whatAMentionRefersToIsFollowedThroughNamesAndTables() throws IOException {
         FormulaRefs refs = read(
                 "'Work rates'!K7+Fields!A1+SUM(Summary!$B$9:C3)",
                 "Again+Rickyard_total",
                 "SUM(Summary!B:C)+Summary!#REF!",
                 "SUM(OurTable[Output])+SUM(OurTable)",
                 "SUM(OurTable[[#All],[Name]:[Output]])+OurTable[[#Totals],[Output]]");
-        assertThat(refs.mentions().stream().map(refs::targets).map(Object::toString))
+        assertThat(refs.mentions().stream().map(FormulaRefsTest::areas).map(Object::toString))
                 .containsExactly(
-                        "['Work rates'!K7, Summary!B3:C9]",
+                        "['Work rates'!K7, Fields!A1, Summary!B3:C9]",
                         "['Work rates'!K4, Summary!C3]",
                         "[Summary!B1:C1048576]",
                         "[Summary!B6:B9, Summary!A6:B9]",
@@ -200,7 +205,7 @@ class FormulaRefsTest {
 
     @Test
     void sharedFormulasAreFollowedCellByCell() throws IOException {
-        FormulaRefs refs = new FormulaRefs(SCOPE, OURS);
+        FormulaRefs refs = new FormulaRefs(SCOPE, OURS, Set.of());
         new BookReader(
                         new Parts()
                                 .withRows("<row r=\"1\"><c r=\"A1\"><f t=\"shared\" si=\"0\""
@@ -211,7 +216,7 @@ class FormulaRefsTest {
                         false)
                 .stream(Parts.SHEET, refs.reading("Fields"));
         assertThat(refs.mentions()).hasSize(2);
-        assertThat(refs.targets(refs.mentions().get(1)).toString()).isEqualTo("[Summary!C6]");
+        assertThat(areas(refs.mentions().get(1)).toString()).isEqualTo("[Summary!C6]");
     }
 
     @Test
@@ -232,7 +237,7 @@ class FormulaRefsTest {
 
     @Test
     void totalsOfOursAreKnownBeforeThereIsASheetOfOurs() {
-        FormulaRefs refs = new FormulaRefs(SCOPE, List.of());
+        FormulaRefs refs = new FormulaRefs(SCOPE, List.of(), Set.of());
         refs.reading("Fields").cell(3, 1, Kind.ERROR, 0, "#NAME?", Format.GENERAL, "2*Rickyard_hours");
         refs.reading("Fields").cell(4, 1, Kind.NUMBER, 4, "", Format.GENERAL, "2*A5");
         assertThat(refs.mentions())

@@ -389,7 +389,7 @@ public class GraftTest {
                 .writeTo(folder.resolve("client.xlsx"));
         try (BookPackage book = BookPackage.open(in)) {
             GraftPlan plan = new GraftPlan().globalName("Rates", "Fields!$B$1");
-            assertThatThrownBy(() -> Graft.write(book, plan, folder.resolve("out.xlsx"), 6))
+            assertThatThrownBy(() -> Graft.write(book, plan, folder.resolve("out.xlsx"), 6, 1))
                     .isInstanceOf(RefusedException.class)
                     .hasMessageContaining("client.xlsx")
                     .hasMessageContaining("Rates")
@@ -404,7 +404,7 @@ public class GraftTest {
         try (BookPackage book = BookPackage.open(in)) {
             StyleGraft styles = StyleGraft.of(book, TestSheets.LOOKS);
             GraftPlan plan = new GraftPlan().addSheet(TestSheets.sheet("fields", styles, List.of()));
-            assertThatThrownBy(() -> Graft.write(book, plan, folder.resolve("out.xlsx"), 6))
+            assertThatThrownBy(() -> Graft.write(book, plan, folder.resolve("out.xlsx"), 6, 1))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("fields");
         }

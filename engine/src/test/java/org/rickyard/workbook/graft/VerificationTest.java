@@ -82,7 +82,7 @@ class VerificationTest {
             // One byte a letter: an accented one is no UTF-8 then.
             byte[] half = text.getBytes(StandardCharsets.ISO_8859_1);
             NewSheet broken = new NewSheet("Broken", out -> out.write(half), List.of(), List.of());
-            report = Graft.write(source, new GraftPlan().addSheet(broken), written, 6);
+            report = Graft.write(source, new GraftPlan().addSheet(broken), written, 6, 1);
         }
         assertFails(written, report, "xl/worksheets/sheet2.xml", text.isEmpty() ? "empty" : "cannot be read");
     }
@@ -105,7 +105,7 @@ class VerificationTest {
     void aBrokenByteInALongTableOfOursIsFound() throws Exception {
         try (BookPackage source = BookPackage.open(client)) {
             NewSheet table = new NewSheet("Table", VerificationTest::longTable, List.of(), List.of());
-            report = Graft.write(source, new GraftPlan().addSheet(table), written, 6);
+            report = Graft.write(source, new GraftPlan().addSheet(table), written, 6, 1);
             Verification.check(source, written, report);
         }
         try (BookPackage target = BookPackage.open(written)) {

@@ -53,7 +53,7 @@ class AsReadSheetTest {
         Recorded recorded = new Recorded();
         Map<CellLook, Integer> looks = new HashMap<>();
         Looks.all().forEach(look -> looks.put(look, looks.size()));
-        new AsReadSheet("As read", lists, new Looks.Numbers(looks), "A1", "", most).describe(recorded);
+        new AsReadSheet(lists, new Looks.Numbers(looks), "A1", "", most).describe(recorded);
         return recorded;
     }
 

@@ -1,0 +1,84 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.ss.usermodel.Name;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Some programs drop the record and every defined name as they save, so that nothing says any longer which sheets a run has
+ * written. Their answers must not be read as lists.
+ */
+class LostMarksTest {
+    @TempDir
+    static Path folder;
+
+    private static Runs.Run first;
+    private static Runs.Run again;
+
+    @BeforeAll
+    static void aRunOverAWorkbookThatSaysNothingOfOurs() throws IOException, OpenXML4JException {
+        first = Runs.run(TestBooks.smallFarm(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"));
+        try (ClientBook book = ClientBook.open(first.file())) {
+            PackagePart workbook = book.poi().getPackagePart();
+            PackageRelationship link =
+                    workbook.getRelationshipsByType(LostRecordTest.RECORD).getRelationship(0);
+            PackagePart record = workbook.getRelatedPart(link);
+            workbook.removeRelationship(link.getId());
+            book.poi().getPackage().removePart(record);
+            for (Name name : List.copyOf(book.poi().getAllNames())) {
+                book.poi().removeName(name);
+            }
+            again = Runs.run(book.save(folder.resolve("lost.xlsx")), folder.resolve("again.xlsx"));
+        }
+    }
+
+    @Test
+    void theAnswersAreThoseOfTheListsAlone() {
+        assertThat(first.results()).isNotEmpty();
+        assertThat(answers(again)).isEqualTo(answers(first));
+    }
+
+    @Test
+    void everySheetIsKeptAndToldAndTheResultsStandBesideThem() {
+        assertThat(again.sheets())
+                .containsExactlyElementsOf(
+                        first.sheets().stream().map(name -> name + " 2").toList());
+        assertThat(again.messages().stream()
+                        .filter(message -> message.contains("as your own"))
+                        .toList())
+                .singleElement()
+                .satisfies(message -> assertThat(message)
+                        .contains(first.sheets().stream()
+                                .map(name -> "'" + name + "'")
+                                .toList()));
+    }
+
+    @Test
+    void theNextRunChangesNothing() throws IOException {
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(third.messages()).isEqualTo(again.messages());
+        assertThat(Files.mismatch(again.file(), third.file())).isEqualTo(-1);
+    }
+
+    private static List<String> answers(Runs.Run run) {
+        return run.results().stream()
+                .map(result -> String.join(
+                        " ",
+                        result.id(),
+                        result.about().toString(),
+                        result.number().toString(),
+                        result.word().toString(),
+                        result.numbers()))
+                .toList();
+    }
+}
