@@ -16,13 +16,13 @@ final class FarmOnForms {
         return cells;
     }
 
-    /** A clamp under "Item", "Value" and "Unit", two machines below one another, and a card of one job in two halves. */
+    /** A clamp named by its title, under "Item", "Value" and "Unit", two machines below one another, and a card of one job in two halves. */
     static ClientBook forms() {
         return ClientBook.create()
                 .sheet(
                         "Bunker",
+                        row("Main clamp"),
                         row("Item", "Value", "Unit"),
-                        row("Clamp", "Main", null),
                         row("Kind", "walled", null),
                         row("Length", 30, "m"),
                         row("Floor width", 9, "m"),
@@ -76,7 +76,7 @@ final class FarmOnForms {
                                 "Settled height (m)",
                                 "Density, dry matter (kg DM/m3)",
                                 "DM target (%)"),
-                        row("Main", "walled", 30, 9, 2.4, 2.2, 215, 30))
+                        row("Main clamp", "walled", 30, 9, 2.4, 2.2, 215, 30))
                 .sheet(
                         "Tackle",
                         row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),

@@ -20,7 +20,7 @@ class FormNamesTest {
     }
 
     private static SheetOf clamp(String... above) {
-        SheetOf sheet = new SheetOf("Sheet1");
+        SheetOf sheet = new SheetOf("Yard");
         for (String line : above) {
             sheet.row(line);
         }
@@ -42,12 +42,12 @@ class FormNamesTest {
         ListRows clamps = found.rows(Clamps.LIST);
         assertThat(clamps.size()).isEqualTo(1);
         assertThat(clamps.text(Clamps.CLAMP, 0)).isEqualTo("Silage clamp at Hill Farm");
-        assertThat(clamps.address(Clamps.CLAMP, 0)).hasValue(new CellAddress("Sheet1", 0, 0));
+        assertThat(clamps.address(Clamps.CLAMP, 0)).hasValue(new CellAddress("Yard", 0, 0));
         assertThat(clamps.number(Clamps.LENGTH, 0)).isEqualTo(40);
         // What stands between the title and the form is not lost.
         assertThat(clamps.text(Clamps.HOLDING, 0)).isEqualTo("Hill Farm");
         assertThat(said(found))
-                .contains("NOTE Sheet1!A1 No label of the form below says what the Clamp is called, so it goes by what"
+                .contains("NOTE Yard!A1 No label of the form below says what the Clamp is called, so it goes by what"
                         + " stands here: \"Silage clamp at Hill Farm\". To call it otherwise, write a label Clamp with its"
                         + " name beside it.")
                 .noneMatch(line -> line.startsWith("STOP") || line.startsWith("CAUTION"));
@@ -60,7 +60,7 @@ class FormNamesTest {
         assertThat(found(clamp("Farm: Clamp House")).rows(Clamps.LIST).size()).isZero();
         assertThat(said(found(clamp("Hill Farm"))))
                 .anyMatch(line -> line.startsWith("CAUTION") && line.contains("none of them says Clamp"));
-        assertThat(found(new SheetOf("Sheet1")
+        assertThat(found(new SheetOf("Yard")
                                 .row("Our clamps")
                                 .row("Kind", "walled", "walled")
                                 .row("Length (m)", 40, 30)
@@ -73,7 +73,7 @@ class FormNamesTest {
 
     @Test
     void headsNameSeveralThings() {
-        FoundLists found = found(new SheetOf("Sheet1")
+        FoundLists found = found(new SheetOf("Yard")
                 .row("Our clamps")
                 .row(null, "Unit", "North", "South")
                 .row("Kind", null, "walled", "walled")
@@ -88,7 +88,7 @@ class FormNamesTest {
 
     @Test
     void theTitleOfACalibrationTellsTheTypeToo() {
-        FoundLists found = found(new SheetOf("Sheet1")
+        FoundLists found = found(new SheetOf("Yard")
                 .row("Sprayer calibration")
                 .row("Nozzle spacing (m)", 0.5)
                 .row("Speed (km/h)", 8)
