@@ -26,10 +26,9 @@ public final class Clamps {
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
             .needed()
             .asking(Map.of("stack", "write heap (on a hard floor) or field heap (on soil)"))
-            .also("clamp construction, construction type, structure, type of structure, "
-                    + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of "
-                    + "pit, type of clamp, bunker type, type of silo, "
-                    + "type of bunker")
+            .also("clamp construction, construction type, structure, type of structure, type, clamp kind, "
+                    + "clamp type, construction, kind of clamp, silo type, pit type, type of pit, type of clamp, "
+                    + "bunker type, type of silo, type of bunker")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
@@ -96,17 +95,13 @@ public final class Clamps {
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .or(Quantities.SPACE_OF_A_TONNE)
             .also("silage density fresh, fresh silage density, silage density as fed, tonnes per m3 fresh, "
-                    + "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, "
-                    + "cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, "
-                    + "cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
-                    + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, "
-                    + "density fresh weight, density FW, density as "
-                    + "fed, density FM, "
-                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
-                    + "kg FW/m3, kg FM/m3, "
-                    + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
-                    + "lb/cu ft as fed, "
-                    + "lb as fed/ft3, lb as fed/cu ft")
+                    + "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, cubic metres per tonne, "
+                    + "ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, "
+                    + "cubic feet per tonne, ft3/ton, cu ft/ton, cubic feet per ton, fresh density, "
+                    + "as fed density, wet density, density fresh weight, density FW, density as fed, density FM, "
+                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, kg FW/m3, "
+                    + "kg FM/m3, kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
+                    + "lb/cu ft as fed, lb as fed/ft3, lb as fed/cu ft")
             .help("Measured; without it a published table is used.");
     /** Dry matter density. */
     public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)

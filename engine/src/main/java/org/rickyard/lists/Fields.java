@@ -154,18 +154,15 @@ public final class Fields {
             .help("Orchards and bushes only; not more than the row spacing.");
     /** Along the row. */
     public static final ColumnSpec TREE_SPACING = number("Tree spacing", Quantities.TREE_SPACING)
-            .also("tree to tree, tree to tree distance, tree to tree spacing, "
-                    + "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, "
-                    + "vine spacing, bush"
-                    + " spacing, distance between trees, distance between vines, spacing between trees, "
-                    + "spacing of trees,"
-                    + " distance in row, distance in the row, spacing in the row")
+            .also("tree to tree, tree to tree distance, tree to tree spacing, spacing in row, in row spacing, "
+                    + "within row spacing, intra row spacing, trees apart, vine spacing, bush spacing, "
+                    + "distance between trees, distance between vines, spacing between trees, spacing of trees, "
+                    + "distance in row, distance in the row, spacing in the row")
             .help("Orchards and bushes only: from tree to tree along the row.");
     /** How many. */
     public static final ColumnSpec TREES = number("Number of trees", Quantities.TREES)
-            .also("trees, no of trees, tree count, tree numbers, trees counted, vines, "
-                    + "number of vines, no of vines, vine"
-                    + " count, number of bushes, no of bushes, bushes")
+            .also("trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, "
+                    + "no of vines, vine count, number of bushes, no of bushes, bushes")
             .help("Orchards and bushes only: those that stand.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
@@ -255,32 +252,28 @@ public final class Fields {
             .otherwiseMeasured(
                     AREA,
                     "net, cropped, tillable, planted, sown, drilled, seeded, arable, farmed, farmable, "
-                            + "productive, cultivated, harvested,"
-                            + " workable, usable, useable, fsa, sprayed, treated, worked, surface, surface area")
+                            + "productive, cultivated, harvested, workable, usable, useable, fsa, sprayed, treated, "
+                            + "worked, surface, surface area")
             .otherwise(
                     AREA,
                     "planted area, sown area, drilled area, tillable area, seeded area, arable area, "
-                            + "farmed area, productive area, crop"
-                            + " area, area planted, area drilled, area seeded")
+                            + "farmed area, productive area, crop area, area planted, area drilled, area seeded")
             .otherwise(
                     AREA,
-                    "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
-                            + " treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
+                    "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, "
+                            + "area to treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
             .standIn(FIELD, BLOCK, ROW_SPACING, TREE_HEIGHT, TREE_WIDTH)
             .otherwiseMeasured(
                     DISTANCE_TO_CLAMP,
-                    "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, "
-                            + "to clamp, to silo, to"
-                            + " bunker, to yard, carting, cart, draw, draw to pit, farm field, "
-                            + "farm to field, field farm, field to farm,"
-                            + " distance farm field, distance field farm, distance farm to field, "
-                            + "distance field to farm")
+                    "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, "
+                            + "to silo, to bunker, to yard, carting, cart, draw, draw to pit, farm field, farm to field, "
+                            + "field farm, field to farm, distance farm field, distance field farm, "
+                            + "distance farm to field, distance field to farm")
             .otherwise(AREA, "arp, acres roods perches, acres roods and perches")
             .otherwiseMeasured(
                     DISTANCE_TO_FILL_POINT,
                     "fill point, fill pt, water point, water pt, bowser, tap, to fill point, to fill pt, "
-                            + "to water point, to hydrant, to"
-                            + " bowser, to tap")
+                            + "to water point, to hydrant, to bowser, to tap")
             .otherwiseMeasured(
                     DISTANCE_TO_WATERCOURSE,
                     "watercourse, river, stream, ditch, water course, to watercourse, to river, "

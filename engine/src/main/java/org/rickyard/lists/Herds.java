@@ -19,20 +19,18 @@ public final class Herds {
     public static final ColumnSpec GROUP = text("Group", Quantities.GROUP)
             .needed()
             .also("group name, name, bunch, mob, class, stock class, herd, herd name, livestock, "
-                    + "class of stock, pen, animal type, type of animal, animal class, class of animal, animal "
-                    + "group, type of stock, "
-                    + "stock type, livestock class, livestock type, stock group, livestock group, category")
+                    + "class of stock, pen, animal type, type of animal, animal class, class of animal, "
+                    + "animal group, type of stock, stock type, livestock class, livestock type, stock group, "
+                    + "livestock group, category")
             .help("Stock fed alike.");
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
             .also("livestock numbers, stock to be wintered, no of stock to be wintered, "
-                    + "no of stock to be kept, number of stock, "
-                    + "head of cattle, number in group, group size, quantity, "
-                    + "hd, number, no, count, number of head, no of head, head of stock, heads, "
-                    + "number of animals, nos, no of head, "
-                    + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
-                    + "cows, herd size, stock numbers")
+                    + "no of stock to be kept, number of stock, head of cattle, number in group, group size, "
+                    + "quantity, hd, number, no, count, number of head, no of head, head of stock, heads, "
+                    + "number of animals, nos, no of head, no of animals, cows, numbers, head count, cow numbers, "
+                    + "number of cows, no of cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
@@ -100,15 +98,14 @@ public final class Herds {
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, "
-                            + "feed demand, need, silage needed, silage required, silage"
-                            + " requirement, forage needed, forage required, feed needed, feed required, requirement")
+                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, "
+                            + "need, silage needed, silage required, silage requirement, forage needed, forage required, "
+                            + "feed needed, feed required, requirement")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage eaten, forage eaten, eaten, silage fed, forage fed, fresh silage, feed requirement, daily requirement, "
-                            + "monthly requirement, pit silage, pit silage"
-                            + " required, pit silage needed, pit silage requirement, fodder required, "
-                            + "fodder needed, fodder requirement")
+                    "silage eaten, forage eaten, eaten, silage fed, forage fed, fresh silage, feed requirement, "
+                            + "daily requirement, monthly requirement, pit silage, pit silage required, pit silage needed, "
+                            + "pit silage requirement, fodder required, fodder needed, fodder requirement")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);
 }

@@ -196,8 +196,9 @@ public final class Jobs {
             "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres per hectare, litres/acre, litres per acre";
 
     /** Beside the water volume they are what is aimed at, or of something else. */
-    private static final String TARGET_RATES = "desired application rate, target application rate, intended application"
-            + " rate, spray output, spray solution volume, spray solution";
+    private static final String TARGET_RATES =
+            "desired application rate, target application rate, intended application rate, spray output, "
+                    + "spray solution volume, spray solution";
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -288,18 +289,13 @@ public final class Jobs {
             .otherwise(
                     DOSE,
                     "pint/ac, pint/acre, pint per ac, pint per acre, quart/ac, quart/acre, quart per ac, "
-                            + "quart per acre, ounce/ac,"
-                            + " ounce/acre, ounce per ac, ounce per acre, fluid ounce/ac, "
-                            + "fluid ounce/acre, fluid ounce per ac,"
-                            + " fluid ounce per acre, pound/ac, pound/acre, pound per ac, pound per acre, "
-                            + "lbs/ac, lbs/acre, lbs per acre,"
-                            + " kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, "
-                            + "kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, "
-                            + "g/ac, g/acre, ml/ha,"
-                            + " ml/ac, ml/acre, ml/l, oz/ac, oz/acre,"
-                            + " fl oz/ac, fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, "
-                            + "fl oz/100 gal, lb/100 gal,"
-                            + " pt/100 gal, qt/100 gal, g/100 l, ml/100 l, l/100 l, kg/100 l")
+                            + "quart per acre, ounce/ac, ounce/acre, ounce per ac, ounce per acre, fluid ounce/ac, "
+                            + "fluid ounce/acre, fluid ounce per ac, fluid ounce per acre, pound/ac, pound/acre, "
+                            + "pound per ac, pound per acre, lbs/ac, lbs/acre, lbs per acre, kg/ha product, kg product/ha, "
+                            + "l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, "
+                            + "lb per acre, g/ha, g/ac, g/acre, ml/ha, ml/ac, ml/acre, ml/l, oz/ac, oz/acre, fl oz/ac, "
+                            + "fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, fl oz/100 gal, lb/100 gal, "
+                            + "pt/100 gal, qt/100 gal, g/100 l, ml/100 l, l/100 l, kg/100 l")
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
             .otherwise(
@@ -310,11 +306,10 @@ public final class Jobs {
             .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
-                    "start by, window start, window opens, window from, earliest day, first date, "
-                            + "planned start, planned, target date, when,"
-                            + " treatment date, treated on, applied on, sprayed on")
+                    "start by, window start, window opens, window from, earliest day, first date, planned start, "
+                            + "planned, target date, when, treatment date, treated on, applied on, sprayed on")
             .otherwise(
                     LATEST,
-                    "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"
-                            + " done by, complete by, due date, due, finish, to");
+                    "window end, window closes, window to, latest day, last date, finish date, must finish by, "
+                            + "must be done by, complete by, due date, due, finish, to");
 }

@@ -78,17 +78,13 @@ final class MachineHeaders {
                         WORKING_WIDTH,
                         "effective working width, pick up width, pickup width, eff width, eff working width, "
                                 + "boom length, boom size, bout size, drill width, planter width, seeder width, "
-                                + "spreader width, plough width, plow width, "
-                                + "cultivator width, tramline"
-                                + " width, sprayer width, implement width, spreading width, spread width, "
-                                + "header width, head width,"
-                                + " cutterbar width, nominal width, front width, comb width, platform width, "
-                                + "working breadth")
+                                + "spreader width, plough width, plow width, cultivator width, tramline width, sprayer width, "
+                                + "implement width, spreading width, spread width, header width, head width, cutterbar width, "
+                                + "nominal width, front width, comb width, platform width, working breadth")
                 .otherwise(
                         SPEED,
                         "spray speed, average speed, average forward speed, typical speed, usual speed, "
-                                + "normal speed, target"
-                                + " speed, work speed, op speed, driving speed")
+                                + "normal speed, target speed, work speed, op speed, driving speed")
                 .otherwiseMeasured(
                         OUTPUT,
                         "material capacity, harvesting capacity, harvest capacity, forager capacity, "
@@ -107,17 +103,14 @@ final class MachineHeaders {
                                 + "calibration distance")
                 .otherwiseMeasured(TEST_WEIGHT, "amount collected, quantity collected")
                 .otherwise(SPEED, "tractor speed")
-                // Beside the proper column they are of something else: a tractor's, the insurer's, of the books of a
-                // year.
+                // Beside the proper column they are another's: a tractor's, the insurer's, those of a year's books.
                 .otherwise(
                         POWER,
                         "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, "
-                                + "max PTO hp, maximum PTO"
-                                + " hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, "
-                                + "rated PTO kW, max PTO kW,"
-                                + " maximum PTO kW, engine horsepower, rated engine power, "
-                                + "rated engine horsepower, max engine"
-                                + " power, maximum engine power, tractor power, tractor hp, tractor horsepower, tractor kW")
+                                + "max PTO hp, maximum PTO hp, rated PTO hp, rated PTO power, max PTO power, "
+                                + "maximum PTO power, rated PTO kW, max PTO kW, maximum PTO kW, engine horsepower, "
+                                + "rated engine power, rated engine horsepower, max engine power, maximum engine power, "
+                                + "tractor power, tractor hp, tractor horsepower, tractor kW")
                 .otherwise(WORKING_WIDTH, "rated width, spraying width, width sprayed, spray swath, spray swath width")
                 .otherwise(ROAD_SPEED_EMPTY, "return speed")
                 .otherwise(LIST_PRICE, "replacement value, new replacement value")
@@ -171,9 +164,8 @@ final class MachineHeaders {
                 .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
                 .otherwise(
                         FUEL,
-                        "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, "
-                                + "gal per hr, gal/hr, gal/h, gph, lph,"
-                                + " l/hr, l/h, litres/hour, gallons/hour")
+                        "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, "
+                                + "gal/hr, gal/h, gph, lph, l/hr, l/h, litres/hour, gallons/hour")
                 .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
                 .otherwise(TURN_TIME, "turning")
                 .otherwiseMeasured(PURCHASE_PRICE, "purchase, bought, paid")
@@ -187,8 +179,8 @@ final class MachineHeaders {
                 .otherwiseMeasured(
                         FILL_TIME,
                         "filling, loading, load time, loading time, mix and fill, mix fill, load and fill, "
-                                + "load fill, mixing and filling, load"
-                                + " and fill time, load fill time, mix and fill time, mix fill time")
+                                + "load fill, mixing and filling, load and fill time, load fill time, mix and fill time, "
+                                + "mix fill time")
                 .otherwiseMeasured(
                         PAYLOAD,
                         "hopper, hopper capacity, hopper size, hopper load, bin, bin capacity, box capacity, "
@@ -197,15 +189,15 @@ final class MachineHeaders {
                 .otherwise(LIST_PRICE, "cost new, new cost, new value, value new, value when new")
                 .otherwiseMeasured(
                         BODY_VOLUME,
-                        "loading volume, load volume, loading space, hopper, hopper capacity, hopper size,"
-                                + " hopper volume, bin, bin capacity")
+                        "loading volume, load volume, loading space, hopper, hopper capacity, hopper size, "
+                                + "hopper volume, bin, bin capacity")
                 .otherwiseMeasured(BODY_VOLUME, "bucket, body")
                 .otherwiseMeasured(TANK, "content, contents")
                 .otherwise(TANK, "solution tank, solution tank size, solution tank capacity")
                 .otherwise(
                         HOURS_PER_YEAR,
-                        "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year,"
-                                + " use hours/yr, usage h/yr, usage hours/year")
+                        "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year, "
+                                + "use hours/yr, usage h/yr, usage hours/year")
                 .otherwiseMeasured(FUEL, "consumption")
                 .otherwiseMeasured(LIFE, "ownership, kept, keep")
                 .otherwise(NUMBER, "pieces, pcs")
@@ -218,18 +210,16 @@ final class MachineHeaders {
                                 + "own or contract, own contractor, owned contracted")
                 .otherwise(
                         TRADE_IN_VALUE,
-                        "resale, residual, trade in price, second hand value, expected trade in, "
-                                + "trade in expected, expected trade in"
-                                + " value")
+                        "resale, residual, trade in price, second hand value, expected trade in, trade in expected, "
+                                + "expected trade in value")
                 .otherwise(
                         MACHINE,
-                        "rig, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, "
-                                + "applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, "
-                                + "forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, "
-                                + "planter, drill, spreader,"
-                                + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, "
-                                + "tanker, slurry tanker, plough,"
-                                + " plow, cultivator, harvester, forage harvester, chopper, loader, header")
+                        "rig, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, applicator, "
+                                + "gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, "
+                                + "truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader, "
+                                + "fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, "
+                                + "slurry tanker, plough, plow, cultivator, harvester, forage harvester, chopper, loader, "
+                                + "header")
                 .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
                 .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
                 .otherwiseMeasured(

@@ -50,19 +50,16 @@ final class MachineMeasurements {
     /** Wheel turns at work. */
     static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
             .also("wheel revolutions with load, wheel revolutions under load, wheel revs with load, "
-                    + "wheel revs under load, "
-                    + "wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
-                    + " loaded wheel revolutions, wheel turns at work, wheel turns with load, "
-                    + "wheel turns under load, turns"
-                    + " loaded")
+                    + "wheel revs under load, wheel revs loaded, loaded wheel revs, wheel revolutions loaded, "
+                    + "loaded wheel revolutions, wheel turns at work, wheel turns with load, "
+                    + "wheel turns under load, turns loaded")
             .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
     /** Wheel turns without the load. */
     static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
-            .also("wheel revolutions without load, wheel revolutions with no load, "
-                    + "wheel revs without load, wheel revs no load, wheel revs with no load, "
-                    + "wheel revs unloaded, unloaded wheel revs, wheel"
-                    + " revolutions unloaded, unloaded wheel revolutions, "
-                    + "wheel turns without load, turns unloaded")
+            .also("wheel revolutions without load, wheel revolutions with no load, wheel revs without load, "
+                    + "wheel revs no load, wheel revs with no load, wheel revs unloaded, unloaded wheel revs, "
+                    + "wheel revolutions unloaded, unloaded wheel revolutions, wheel turns without load, "
+                    + "turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
     /** Pull at work. */
     static final ColumnSpec DRAUGHT = number("Draught", Quantities.DRAUGHT)

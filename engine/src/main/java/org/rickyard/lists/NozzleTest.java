@@ -59,11 +59,10 @@ public final class NozzleTest {
                             + "discharge, collected, caught")
             .otherwise(
                     NEW_FLOW,
-                    "original output, original flow, manufacturer's flow, manufacturers flow, "
-                            + "tip chart flow, new tip gpm, nominal, nominal output, rated flow, rated output, "
-                            + "rated, chart, chart output, catalogue flow,"
-                            + " expected flow, expected output, expected, target flow, new output, "
-                            + "new tip, new nozzle, new jet, new tip flow, new tip output")
+                    "original output, original flow, manufacturer's flow, manufacturers flow, tip chart flow, "
+                            + "new tip gpm, nominal, nominal output, rated flow, rated output, rated, chart, chart output, "
+                            + "catalogue flow, expected flow, expected output, expected, target flow, new output, new tip, "
+                            + "new nozzle, new jet, new tip flow, new tip output")
             .otherwise(PRESSURE, "bar, psi, kpa")
             .needsHeaders(3);
 }

@@ -36,11 +36,10 @@ public final class Products {
     /** Highest dose at one application. */
     public static final ColumnSpec HIGHEST_DOSE = dose(
                     "Highest dose", Quantities.HIGHEST_DOSE, Quantities.HIGHEST_CONCENTRATION)
-            .also("highest permitted dose, maximum permitted dose, max permitted dose, "
-                    + "max label dose, max label rate, label max, highest rate, max dose rate, max dose per "
-                    + "application, max application rate, "
-                    + "maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
-                    + "max single dose, maximum rate")
+            .also("highest permitted dose, maximum permitted dose, max permitted dose, max label dose, "
+                    + "max label rate, label max, highest rate, max dose rate, max dose per application, "
+                    + "max application rate, maximum dose, max dose, max rate, maximum individual dose, "
+                    + "max individual dose, max single dose, maximum rate")
             .help("At one application, from the label.");
     /** Highest dose in all. */
     public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(

@@ -19,23 +19,21 @@ public final class Shared {
 
     /** Headers that are the holding's where no other is: beside "Farm", "Grower" is who owns several. */
     static final String WHOSE =
-            "client name, customer name, grower, grower name, farmer, farmer name, member, member name,"
-                    + " property, ranch, estate";
+            "client name, customer name, grower, grower name, farmer, farmer name, member, member name, "
+                    + "property, ranch, estate";
 
     /** Land as it was surveyed in squares: a field where no other header names one. */
     static final String SURVEYED_LAND = "quarter, quarter section, land location, land loc, legal land location, "
-            + "legal land description, legal location,"
-            + " legal description, legal";
+            + "legal land description, legal location, legal description, legal";
 
     public static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
-            .also("clamp name, pit, pit name, silage pit, silage clamp, silage bay, silage bunker, bunker silo, "
-                    + "trench silo, horizontal silo, pit silo, silo, silo name, bunker, bunker name, bay, slab, heap, "
-                    + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or "
-                    + "clamp, goes to, carted to, ensiled in, "
-                    + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, "
-                    + "stored in, stack, stack name, stack no");
+            .also("clamp name, pit, pit name, silage pit, silage clamp, silage bay, silage bunker, "
+                    + "bunker silo, trench silo, horizontal silo, pit silo, silo, silo name, bunker, bunker name, "
+                    + "bay, slab, heap, pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, "
+                    + "pit or clamp, goes to, carted to, ensiled in, goes to pit, goes to clamp, to clamp, to pit, "
+                    + "into clamp, into pit, storage, stored in, stack, stack name, stack no");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, chem, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")

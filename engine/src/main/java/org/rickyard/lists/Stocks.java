@@ -36,9 +36,8 @@ public final class Stocks {
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
-            .also("number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale "
-                    + "numbers, number in store, "
-                    + "bales on hand, bales left, bales in store, number on hand")
+            .also("number of bales, bales, no of bales, number, no, bale count, how many, no bales, "
+                    + "bale numbers, number in store, bales on hand, bales left, bales in store, number on hand")
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
@@ -109,8 +108,8 @@ public final class Stocks {
             .otherwise(
                     AMOUNT,
                     "tonnes of silage, tons of silage, silage in stock, silage stock, fodder stock, "
-                            + "tonnes in pit, tonnes in"
-                            + " clamp, tonnes in silo, tons in silo, tons in bunker, total tonnes, total tons")
+                            + "tonnes in pit, tonnes in clamp, tonnes in silo, tons in silo, tons in bunker, total tonnes, "
+                            + "total tons")
             .otherwise(COUNT, "total bales, total number of bales")
             .otherwiseMeasured(WEIGHT_EACH, "unit weight, average weight, mean weight, each")
             .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg")
