@@ -92,7 +92,6 @@ public final class ListFinder {
         noteBlankHoldings(rows.get(Fields.LIST.name()));
         findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
         findings.addAll(NamesTwice.in(rows.get(Machines.LIST.name()), Machines.MACHINE));
-        findings.addAll(OwnResults.in(tables));
         findings.addAll(TankAsBody.in(rows.get(Machines.LIST.name())));
         findings.addAll(NamesTwice.in(rows.get(Products.LIST.name()), Products.PRODUCT));
         findings.addAll(NamesTwice.in(rows.get(Clamps.LIST.name()), Clamps.CLAMP));
