@@ -12,15 +12,20 @@ public final class CopiedResults {
 
     private CopiedResults() {}
 
+    /** That such are met, and not read. */
+    public static Finding told(CellAddress cell) {
+        return Finding.note(cell, "These are results of a run, copied here; they are not read as a list.");
+    }
+
     /** Whether a row holds the labels of results. */
     public static boolean areLabels(Grid grid, int row, int columns) {
         return isOfLinks(grid, row + ROWS_BELOW, columns);
     }
 
-    /** Whether a row is the head of results: labels, units, or what each column is. */
+    /** Whether a row is of the head of results (labels, units, or what each column is) or the first row of answers. */
     public static boolean isHead(Grid grid, int row, int columns) {
-        for (int below = 0; below <= ROWS_BELOW; below++) {
-            if (isOfLinks(grid, row + below, columns)) {
+        for (int other = Math.max(0, row - 1); other <= row + ROWS_BELOW; other++) {
+            if (isOfLinks(grid, other, columns)) {
                 return true;
             }
         }

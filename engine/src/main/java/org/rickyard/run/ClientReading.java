@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.CopiedResults;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.workbook.follow.BookScope;
@@ -19,16 +20,18 @@ import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
 import org.rickyard.workbook.read.SheetCells;
 import org.rickyard.workbook.read.TableParts;
+import org.rickyard.workbook.write.WrittenPage;
 
 /**
  * The client's sheets as they were read, with an eye to which of their cells depend on results of ours.
  *
- * @param grids the sheets, in workbook order
+ * @param grids the sheets, in workbook order, without the pages
+ * @param pages sheets that say what only a sheet of ours does, and carry no mark that they are or were
  * @param scope what names in formulas stand for
  * @param refs which formulas refer to our sheets
  * @param findings what was noticed while reading
  */
-record ClientReading(List<Grid> grids, BookScope scope, FormulaRefs refs, List<Finding> findings) {
+record ClientReading(List<Grid> grids, List<Grid> pages, BookScope scope, FormulaRefs refs, List<Finding> findings) {
     /**
      * Reads them.
      *
@@ -66,10 +69,16 @@ record ClientReading(List<Grid> grids, BookScope scope, FormulaRefs refs, List<F
                             + " recalculated when the workbook is opened."));
         }
         List<Grid> grids = new ArrayList<>();
+        List<Grid> pages = new ArrayList<>();
         for (SheetCells sheet : cells) {
+            if (WrittenPage.isOn(sheet)) {
+                pages.add(sheet);
+                findings.add(CopiedResults.told(sheet.address(0, 0)));
+                continue;
+            }
             grids.add(dependents.size() == 0 ? sheet : new LoopGuard(sheet, dependents));
         }
-        return new ClientReading(grids, scope, refs, findings);
+        return new ClientReading(grids, pages, scope, refs, findings);
     }
 
     private static String unstored(UnstoredFormulas.Done done) {

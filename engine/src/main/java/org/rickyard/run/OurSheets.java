@@ -16,7 +16,6 @@ import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.write.SheetSet;
-import org.rickyard.workbook.write.WrittenPage;
 
 /**
  * The sheets of ours that a workbook holds already, known by a defined name that each carries. A sheet that the client
@@ -188,23 +187,18 @@ final class OurSheets {
     }
 
     /**
-     * Some programs drop names and state part together. Then sheets of ours are told by what they say: read as lists, their
-     * answers would be counted as input.
+     * Some programs drop names and state part together. Then sheets of ours are told by what they say, and kept.
      *
-     * @param grids the sheets that were taken for the client's
-     * @return whether any of them is no list
+     * @param pages sheets of a look that only ours have
+     * @return whether any is kept that was not; where some are known by their marks, pages are copies of their cells
      */
-    boolean keepAlike(List<Grid> grids, List<SheetRef> sheets) {
-        boolean any = false;
-        for (Grid grid : untold ? grids : List.<Grid>of()) {
-            if (WrittenPage.isOn(grid)) {
-                sheets.stream()
-                        .filter(sheet -> sheet.name().equals(grid.sheet()))
-                        .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
-                any = true;
-            }
+    boolean keep(List<Grid> pages, List<SheetRef> sheets) {
+        for (Grid page : untold ? pages : List.<Grid>of()) {
+            sheets.stream()
+                    .filter(sheet -> sheet.name().equals(page.sheet()))
+                    .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
         }
-        return any;
+        return untold && !pages.isEmpty();
     }
 
     private void take(Marked marked, RunState state) {

@@ -123,7 +123,7 @@ public final class Recalculation {
 
     private WorkPlan planned(List<String> brought, Set<String> clientsNames) throws IOException, RefusedException {
         reading = ClientReading.of(book, reader, ours, brought, clientsNames);
-        if (ours.keepAlike(reading.grids(), book.sheets())) {
+        if (ours.keep(reading.pages(), book.sheets())) {
             reading = ClientReading.of(book, reader, ours, brought, clientsNames);
         }
         return WorkPlan.of(ListFinder.find(reading.grids()), options.allSheets());

@@ -146,6 +146,7 @@ class CausesTest {
                     .filteredOn(
                             result -> result.number().isEmpty() && result.word().isEmpty())
                     .isNotEmpty()
+                    .isNotEmpty()
                     .allSatisfy(result -> assertThat(result.reason()).isNotBlank());
         }
     }

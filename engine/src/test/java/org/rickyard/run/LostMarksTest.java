@@ -9,10 +9,15 @@ import java.util.List;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.lists.Finding;
 
 /**
  * Some programs drop the record and every defined name as they save, so that nothing says any longer which sheets a run has
@@ -68,6 +73,43 @@ class LostMarksTest {
         Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
         assertThat(third.messages()).isEqualTo(again.messages());
         assertThat(Files.mismatch(again.file(), third.file())).isEqualTo(-1);
+    }
+
+    /** As an adviser keeps last year's answers: pasted as values on a sheet of their own. */
+    @Test
+    void pagesPastedAsValuesAreNoListsEither() throws IOException {
+        Runs.Run beside;
+        try (ClientBook book = ClientBook.open(first.file())) {
+            for (String name : first.sheets()) {
+                paste(book.poi().getSheet(name), book.poi().createSheet("Last year, " + name));
+            }
+            beside = Runs.run(book.save(folder.resolve("pasted.xlsx")), folder.resolve("beside.xlsx"));
+        }
+        assertThat(answers(beside)).isEqualTo(answers(first));
+        assertThat(beside.sheets()).isEqualTo(first.sheets());
+        assertThat(beside.findings().stream()
+                        .filter(finding -> finding.cell()
+                                .filter(cell -> cell.sheet().startsWith("Last year"))
+                                .isPresent())
+                        .map(Finding::message))
+                .hasSize(first.sheets().size())
+                .containsOnly("These are results of a run, copied here; they are not read as a list.");
+    }
+
+    private static void paste(Sheet from, Sheet to) {
+        for (Row row : from) {
+            Row pasted = to.createRow(row.getRowNum());
+            for (Cell cell : row) {
+                CellType type =
+                        cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+                Cell value = pasted.createCell(cell.getColumnIndex());
+                if (type == CellType.NUMERIC) {
+                    value.setCellValue(cell.getNumericCellValue());
+                } else if (type == CellType.STRING) {
+                    value.setCellValue(cell.getStringCellValue());
+                }
+            }
+        }
     }
 
     private static List<String> answers(Runs.Run run) {

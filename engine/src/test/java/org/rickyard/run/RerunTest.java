@@ -284,6 +284,7 @@ class RerunTest extends AfterAFirstRun {
                     .satisfies(name -> assertThat(name.localSheetId()).isEqualTo(behind));
             assertThat(book.definedNames())
                     .filteredOn(name -> name.name().startsWith("_xlnm.Print"))
+                    .isNotEmpty()
                     .allMatch(name -> NameScopes.leadsTo(name, book.sheets().get(name.localSheetId())));
         }
         Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));

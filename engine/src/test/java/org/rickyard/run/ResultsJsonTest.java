@@ -140,7 +140,7 @@ class ResultsJsonTest {
         Map<String, Object> rate = result(json(run(FarmBook.usual()), Which.ALL), "spot-work-rate", "Mower 3 m");
 
         List<Map<String, Object>> inputs = JsonText.objects(rate, "inputs");
-        assertThat(inputs).allSatisfy(input -> assertThat(input.keySet())
+        assertThat(inputs).isNotEmpty().allSatisfy(input -> assertThat(input.keySet())
                 .containsExactly("name", "value", "unit", "cell", "from"));
         assertThat(inputs).anySatisfy(speed -> assertThat(speed)
                 .containsEntry("name", "speed")

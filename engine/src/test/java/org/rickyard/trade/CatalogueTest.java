@@ -99,6 +99,7 @@ class CatalogueTest {
                 .allSatisfy(
                         constant -> assertThat(constant.source().reference()).isNotBlank());
         assertThat(Catalogue.tables())
+                .isNotEmpty()
                 .allSatisfy(table -> assertThat(table.source().reference()).isNotBlank());
     }
 

@@ -20,6 +20,7 @@ public record Heading(
         this(candidates, rest, weight, settled, word, false);
     }
 
+    /** Whether it can mean one column only, by its name, a synonym or Layout, and not by a header that is unclear. */
     public boolean isCertain() {
         return candidates.size() == 1 && weight > 1;
     }
@@ -29,6 +30,7 @@ public record Heading(
         return word == null && (rest.isEmpty() || HeaderUnit.fits(column(), rest));
     }
 
+    /** The column it means, or the likeliest where it could mean several. */
     public ColumnSpec column() {
         return candidates.get(0);
     }

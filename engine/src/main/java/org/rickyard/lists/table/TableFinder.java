@@ -236,8 +236,7 @@ public final class TableFinder {
     private void openTables(int row, boolean[] taken) {
         if (CopiedResults.isHead(grid, row, taken.length)) {
             if (CopiedResults.areLabels(grid, row, taken.length)) {
-                findings.add(Finding.note(
-                        grid.address(row, 0), "These are results of a run, copied here; they are not read as a list."));
+                findings.add(CopiedResults.told(grid.address(row, 0)));
             }
             return;
         }

@@ -84,42 +84,52 @@ public record CellLook(
                 role, "General", false, false, null, null, Border.NONE, Align.GENERAL, false, Vertical.BOTTOM, 0);
     }
 
+    /** The same with a number format, as the grid writes its code: {@code 0.00}. */
     public CellLook withNumberFormat(String code) {
         return new CellLook(role, code, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
+    /** The same in bold. */
     public CellLook withBold() {
         return new CellLook(role, numberFormat, true, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
+    /** The same in italics. */
     public CellLook withItalic() {
         return new CellLook(role, numberFormat, bold, true, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
+    /** The same with letters of this colour, RRGGBB in capitals; null for that of the workbook. */
     public CellLook withFont(String rgb) {
         return new CellLook(role, numberFormat, bold, italic, rgb, fillRgb, border, align, wrap, vertical, size);
     }
 
+    /** The same on this colour, RRGGBB in capitals; null for none. */
     public CellLook withFill(String rgb) {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, rgb, border, align, wrap, vertical, size);
     }
 
+    /** The same with these lines around it. */
     public CellLook withBorder(Border lines) {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, lines, align, wrap, vertical, size);
     }
 
+    /** The same, so aligned from left to right. */
     public CellLook withAlign(Align where) {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, where, wrap, vertical, size);
     }
 
+    /** The same with its text broken into lines at the width of the column. */
     public CellLook withWrap() {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, true, vertical, size);
     }
 
+    /** The same, so aligned from top to bottom. */
     public CellLook withVertical(Vertical where) {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, wrap, where, size);
     }
 
+    /** The same with letters of this size in points; 0 for that of the workbook. */
     public CellLook withSize(int points) {
         return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, points);
     }

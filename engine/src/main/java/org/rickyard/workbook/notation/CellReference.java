@@ -44,14 +44,17 @@ public final class CellReference {
         return (long) (column - 1) << ROW_BITS | row - 1;
     }
 
+    /** The row of a parsed place, from 0. */
     public static int row(long place) {
         return (int) (place & (1 << ROW_BITS) - 1);
     }
 
+    /** The column of a parsed place, from 0. */
     public static int column(long place) {
         return (int) (place >>> ROW_BITS);
     }
 
+    /** Whether a sheet has such a row and column, both from 0. */
     public static boolean onGrid(int row, int column) {
         return row >= 0 && row < CellAddress.ROWS && column >= 0 && column < CellAddress.COLUMNS;
     }

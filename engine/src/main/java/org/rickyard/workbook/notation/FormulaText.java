@@ -66,6 +66,7 @@ public final class FormulaText {
         return i;
     }
 
+    /** Where the digits end that start there; the start itself if none does. */
     public static int endOfDigits(CharSequence formula, int from) {
         int i = from;
         while (i < formula.length() && formula.charAt(i) >= '0' && formula.charAt(i) <= '9') {
@@ -84,6 +85,7 @@ public final class FormulaText {
         return marked ? i + 1 : i;
     }
 
+    /** Where the word (see {@link #isWordPart}) ends that starts there; the start itself if none does. */
     public static int endOfWord(String formula, int from) {
         int i = from;
         while (i < formula.length() && isWordPart(formula.charAt(i))) {
@@ -92,6 +94,7 @@ public final class FormulaText {
         return i;
     }
 
+    /** Whether a word may begin with this character; digits, dots and marks only go on with one. */
     public static boolean isWordStart(char c) {
         return c < 128 ? WORD_START[c] : Character.isLetter(c) || Character.isSurrogate(c);
     }
@@ -104,6 +107,7 @@ public final class FormulaText {
         return c < 128 ? WORD_PART[c] : Character.isUnicodeIdentifierPart(c) || Character.isSurrogate(c);
     }
 
+    /** Whether it is one of the 26 letters that name columns. */
     public static boolean isLetter(char c) {
         return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
     }

@@ -41,10 +41,12 @@ public final class FormulaTokens {
     private boolean lastRowHeld;
     private boolean lastColumnHeld;
 
+    /** Before the first token of a formula, which begins without its equals sign. */
     public FormulaTokens(String formula) {
         this.formula = formula;
     }
 
+    /** What the token is. */
     public Kind kind() {
         return kind;
     }
@@ -54,6 +56,7 @@ public final class FormulaTokens {
         return start;
     }
 
+    /** One past the end of the token. */
     public int end() {
         return position;
     }

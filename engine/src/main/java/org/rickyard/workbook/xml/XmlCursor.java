@@ -13,6 +13,9 @@ import javax.xml.stream.XMLStreamConstants;
  *
  * <p>Java's own parser, which a test holds it against, reads the same; but making that ready takes a small workbook
  * longer than reading its cells, and a large one a third of the whole time of reading.
+ *
+ * <p>This file is one automaton and is kept whole: its steps share the place in the window, the open elements and the
+ * attributes at hand. What could be told apart stands beside it: characters, names, prefixes and attributes.
  */
 public final class XmlCursor extends XmlCharacters {
     private static final Pattern DECLARATION = Pattern.compile("<\\?xml\\s+version\\s*=\\s*(\"1\\.[01]\"|'1\\.[01]')"

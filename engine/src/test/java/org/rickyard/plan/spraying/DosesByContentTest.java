@@ -226,6 +226,7 @@ class DosesByContentTest {
         assertThat(worked.results())
                 .filteredOn(one -> one.id().equals("product-spread"))
                 .isNotEmpty()
+                .isNotEmpty()
                 .allSatisfy(one -> assertThat(one.number()).isEmpty());
     }
 

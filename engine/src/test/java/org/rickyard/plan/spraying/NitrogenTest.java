@@ -86,6 +86,7 @@ class NitrogenTest {
         });
         assertThat(worked(1.28).results())
                 .filteredOn(one -> one.id().startsWith("nitrogen"))
+                .isNotEmpty()
                 .allMatch(one -> one.own().isEmpty());
     }
 }

@@ -38,6 +38,7 @@ class LeftOutTest {
         SeasonBook.Worked worked = farm(null, 1);
         assertThat(said(worked))
                 .hasSize(3)
+                .isNotEmpty()
                 .allSatisfy(message -> assertThat(message).startsWith("North: some of the listed work has no "))
                 .anySatisfy(message -> assertThat(message)
                         .contains("has no fuel and is not in the holding's fuel; see Fuel and labour."))

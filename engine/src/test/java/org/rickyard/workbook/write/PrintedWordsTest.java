@@ -63,7 +63,7 @@ class PrintedWordsTest {
         List<String> lines = texts(worked, "Summary", 1);
         String read = String.join(" ", lines);
         assertThat(stops).allSatisfy(stop -> assertThat(read).contains(stop));
-        assertThat(lines).allMatch(line -> line.length() <= WIDEST);
+        assertThat(lines).isNotEmpty().allMatch(line -> line.length() <= WIDEST);
     }
 
     @Test
@@ -78,7 +78,7 @@ class PrintedWordsTest {
                 .toList();
         assertThat(cautions).hasSizeGreaterThan(5).allSatisfy(caution -> assertThat(read)
                 .contains(caution));
-        assertThat(lines).allMatch(line -> line.length() <= WIDEST);
+        assertThat(lines).isNotEmpty().allMatch(line -> line.length() <= WIDEST);
     }
 
     /** Names stand whole beside their neighbours, the title before the check, and litres as finely as a jug or tank shows. */
