@@ -16,13 +16,13 @@ final class FarmOnForms {
         return cells;
     }
 
-    /** A clamp under "Item", "Value" and "Unit", two machines below one another, and a card of one job in two halves. */
+    /** A clamp named by its title, under "Item", "Value" and "Unit", two machines below one another, and a card of one job in two halves. */
     static ClientBook forms() {
         return ClientBook.create()
                 .sheet(
                         "Bunker",
+                        row("Main clamp"),
                         row("Item", "Value", "Unit"),
-                        row("Clamp", "Main", null),
                         row("Kind", "walled", null),
                         row("Length", 30, "m"),
                         row("Floor width", 9, "m"),
@@ -48,7 +48,7 @@ final class FarmOnForms {
                         "Job card",
                         row("Field", "Beacon", null, "Sprayer", "Boom"),
                         row("Crop", "wheat", null, "Working width (m)", 12),
-                        row("Area (ha)", 8.2, null, "Tank (L)", 900),
+                        row("Area (ha)", 8.2, null, "Tank (L)", "900 litres"),
                         row("Operation", "spraying", null, "Speed (km/h)", 8),
                         row("Product", "Product A", null, "Water volume (L/ha)", 200),
                         row("Dose (L/ha)", 1.2, null, "Purchase price", 21000),
@@ -76,7 +76,7 @@ final class FarmOnForms {
                                 "Settled height (m)",
                                 "Density, dry matter (kg DM/m3)",
                                 "DM target (%)"),
-                        row("Main", "walled", 30, 9, 2.4, 2.2, 215, 30))
+                        row("Main clamp", "walled", 30, 9, 2.4, 2.2, 215, 30))
                 .sheet(
                         "Tackle",
                         row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),

@@ -77,6 +77,7 @@ class FormsAsReadTest {
     /** A label, a name, a word, a unit; a further label below, a further thing beside. */
     @ParameterizedTest(name = "{0}!{1} {2}")
     @CsvSource({
+        "Bunker,A1,Old clamp",
         "Bunker,A4,Floor width",
         "Bunker,B3,heap",
         "Bunker,C4,ft",

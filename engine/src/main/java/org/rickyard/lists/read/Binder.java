@@ -188,7 +188,7 @@ final class Binder {
                     table.address(table.headerRow(), binding.sheetColumn()),
                     "The unit of " + Words.quoted(binding.header()) + " is not certain. " + unit.question()
                             + " Until then its cells are not used."));
-        } else if (unit.assumed()) {
+        } else if (unit.assumed() && !UnitsInCells.areAll(table, binding, column, customary)) {
             assumed.add(column, unit.unit());
         }
     }

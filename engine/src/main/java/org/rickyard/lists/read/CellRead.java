@@ -69,6 +69,11 @@ final class CellRead {
         return binding;
     }
 
+    /** Whether it stands on a form, of which every cell is typed by itself with its unit behind it. */
+    boolean isOnForm() {
+        return grid.isTurned();
+    }
+
     /** What its number is in; null unless that differs from row to row. */
     UnitInRow unit() {
         return unit;

@@ -177,6 +177,12 @@ final class NumberCells implements CellReader {
         if (cut.isPresent()) {
             return cell.readFromText(cut.getAsDouble(), Units.ONE);
         }
+        OptionalDouble own = cell.isOnForm() && cell.unit() == null
+                ? UnitsInCells.figure(text, spec, unit, customary)
+                : OptionalDouble.empty();
+        if (own.isPresent()) {
+            return cell.readFromText(own.getAsDouble(), unit);
+        }
         return notANumber(cell, text);
     }
 

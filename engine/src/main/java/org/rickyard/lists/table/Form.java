@@ -51,6 +51,9 @@ public final class Form {
 
     /** Reads it as a list of which the rows stand beside one another. */
     public Reading read(List<Vocabulary> vocabularies, Set<String> firstWords) {
+        if (!lines.asked().isEmpty()) {
+            return new Reading(List.of(), lines.asked());
+        }
         List<FoundTable> tables = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         List<String> lacking = new ArrayList<>();
@@ -60,13 +63,37 @@ public final class Form {
             lacking.addAll(finder.lackedBy(list.spec()));
         }
         if (tables.stream().allMatch(table -> table.count() == 0)) {
+            FormNames.of(new FormCells(grid, vocabularies), list.spec(), lacking)
+                    .ifPresent(names -> readNamed(names, vocabularies, firstWords, tables, findings));
+        }
+        if (tables.stream().allMatch(table -> table.count() == 0)) {
             return new Reading(
                     List.of(),
                     List.of(list.notRead(
                             grid, beside, lacking.stream().distinct().toList())));
         }
         findings.add(0, list.read(grid));
-        lines.told().ifPresent(findings::add);
+        findings.addAll(lines.told());
         return new Reading(tables, findings);
+    }
+
+    /** Reads it once more, with names that no label says. */
+    private void readNamed(
+            FormNames names,
+            List<Vocabulary> vocabularies,
+            Set<String> firstWords,
+            List<FoundTable> tables,
+            List<Finding> findings) {
+        tables.clear();
+        findings.clear();
+        for (FormGrid part : lines.turned()) {
+            FormGrid named = names.named(part, lines.turned().size() == 1).orElse(null);
+            if (named == null) {
+                tables.clear();
+                return;
+            }
+            findings.add(names.told(named));
+            tables.addAll(new TableFinder(named, vocabularies, firstWords, findings).find(named.rows()));
+        }
     }
 }

@@ -76,7 +76,7 @@ final class FormColumns {
     }
 
     /** What stands over a column, right above the first of its rows or a little higher; "" if nothing does. */
-    private String head(int[] rows, int column) {
+    String head(int[] rows, int column) {
         for (int row = rows[0] - 1; row >= Math.max(0, rows[0] - HEADS_ABOVE); row--) {
             if (cells.isText(row, column)) {
                 return Words.key(cells.grid().text(row, column));

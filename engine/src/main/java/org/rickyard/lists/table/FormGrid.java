@@ -22,8 +22,10 @@ final class FormGrid implements Grid {
     private final Grid sheet;
     private final int[] rows;
     private final int[][] columns;
-    private final int things;
+    private final int lines;
     private final boolean withUnits;
+    /** What the first label says in the place of what stands there; null if it is one like others. */
+    private final String nameLabel;
 
     /**
      * Lines one after another; all have as many columns.
@@ -32,13 +34,50 @@ final class FormGrid implements Grid {
      */
     FormGrid(Grid sheet, List<Lines> lines, boolean withUnits) {
         this.withUnits = withUnits;
+        this.nameLabel = null;
         this.sheet = sheet;
         this.rows =
                 lines.stream().flatMapToInt(some -> IntStream.of(some.rows())).toArray();
         this.columns = lines.stream()
                 .flatMap(some -> IntStream.of(some.rows()).mapToObj(row -> some.columns()))
                 .toArray(int[][]::new);
-        this.things = columns[0].length;
+        this.lines = columns[0].length;
+    }
+
+    private FormGrid(FormGrid form, String nameLabel, int row, int[] across) {
+        this.sheet = form.sheet;
+        this.withUnits = form.withUnits;
+        this.lines = form.lines;
+        this.nameLabel = nameLabel;
+        this.rows = IntStream.concat(IntStream.of(row), IntStream.of(form.rows)).toArray();
+        this.columns = new int[form.columns.length + 1][];
+        this.columns[0] = across;
+        System.arraycopy(form.columns, 0, this.columns, 1, form.columns.length);
+    }
+
+    /**
+     * The same with what its things are called, which no label says.
+     *
+     * @param label what it would say
+     * @param row of the sheet in which the names stand
+     * @param across where there: of the label, of its unit if there are any, of each name
+     */
+    FormGrid named(String label, int row, int[] across) {
+        return new FormGrid(this, label, row, across);
+    }
+
+    /** How many things it tells of. */
+    int things() {
+        return lines - (withUnits ? 2 : 1);
+    }
+
+    /** Whether a column is that of its names, which stand above it. */
+    boolean isOfNamesAbove(int column) {
+        return nameLabel != null && column == 0;
+    }
+
+    private boolean isNameLabel(int row, int column) {
+        return row == 0 && isOfNamesAbove(column);
     }
 
     /** Whether any of its cells stands in a row of the sheet. */
@@ -47,7 +86,7 @@ final class FormGrid implements Grid {
     }
 
     private boolean isWithin(int row, int column) {
-        return row >= 0 && row < things && column >= 0 && column < rows.length;
+        return row >= 0 && row < lines && column >= 0 && column < rows.length;
     }
 
     @Override
@@ -77,7 +116,7 @@ final class FormGrid implements Grid {
 
     @Override
     public int rows() {
-        return things;
+        return lines;
     }
 
     @Override
@@ -87,6 +126,9 @@ final class FormGrid implements Grid {
 
     @Override
     public Kind kind(int row, int column) {
+        if (isNameLabel(row, column)) {
+            return Kind.TEXT;
+        }
         return isWithin(row, column) ? sheet.kind(rows[column], columns[column][row]) : Kind.BLANK;
     }
 
@@ -97,6 +139,9 @@ final class FormGrid implements Grid {
 
     @Override
     public String text(int row, int column) {
+        if (isNameLabel(row, column)) {
+            return nameLabel;
+        }
         return isWithin(row, column) ? sheet.text(rows[column], columns[column][row]) : "";
     }
 
@@ -112,8 +157,7 @@ final class FormGrid implements Grid {
 
     @Override
     public boolean showsUnits(int column) {
-        return IntStream.range(0, things)
-                .anyMatch(row -> !shownUnit(row, column).isEmpty());
+        return IntStream.range(0, lines).anyMatch(row -> !shownUnit(row, column).isEmpty());
     }
 
     @Override

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -39,6 +38,9 @@ final class FormLines {
     private final boolean[] taken;
     /** Labels of the client's own results. */
     private final List<CellAddress> results = new ArrayList<>();
+
+    private final List<Finding> told = new ArrayList<>();
+    private final List<Finding> asked = new ArrayList<>();
 
     private List<FormGrid> turned = List.of();
 
@@ -95,8 +97,18 @@ final class FormLines {
     }
 
     /** What is to be said of lines that are none of an input. */
-    Optional<Finding> told() {
-        return results.isEmpty() ? Optional.empty() : Optional.of(FormResults.notRead(grid, results));
+    List<Finding> told() {
+        if (results.isEmpty()) {
+            return told;
+        }
+        List<Finding> all = new ArrayList<>(told);
+        all.add(FormResults.notRead(grid, results));
+        return all;
+    }
+
+    /** What must be answered before any of it is read. */
+    List<Finding> asked() {
+        return asked;
     }
 
     /** Puts a stretch to those that tell more of the same things: as many, and by other labels. */
@@ -160,7 +172,7 @@ final class FormLines {
     }
 
     private Stretch stretch(int labels, int[] rows) {
-        int units = -1;
+        List<Integer> units = new ArrayList<>();
         List<Integer> things = new ArrayList<>();
         int column = labels + 1;
         int blank = 0;
@@ -178,19 +190,25 @@ final class FormLines {
             }
             blank = 0;
             if (columns.areUnits(rows, column)) {
-                units = units < 0 ? column : units;
+                units.add(column);
             } else if (things.isEmpty() || columns.isOfAThing(rows, labels, column)) {
                 things.add(column);
             }
         }
-        return things.isEmpty()
-                ? null
-                : new Stretch(
-                        rows,
-                        labels,
-                        units,
-                        things.stream().mapToInt(Integer::intValue).toArray(),
-                        column);
+        if (things.isEmpty()) {
+            return null;
+        }
+        FormSystems twice = FormSystems.of(cells, rows, labels, things, units).orElse(null);
+        if (twice != null) {
+            twice.otherwise().ifPresentOrElse(row -> asked.add(twice.asked(row)), () -> told.add(twice.told()));
+            return new Stretch(rows, labels, twice.units(), new int[] {twice.metric()}, column);
+        }
+        return new Stretch(
+                rows,
+                labels,
+                units.isEmpty() ? -1 : units.get(0),
+                things.stream().mapToInt(Integer::intValue).toArray(),
+                column);
     }
 
     /** The rows from the first label that is known to the last; a list below them has the header of another beside one. */

@@ -63,6 +63,8 @@ public final class HoldingAbove {
 
         private Room onSheet(FoundTable form) {
             int[] rows = IntStream.rangeClosed(left, right)
+                    // What names its thing stands above it, as the holding does.
+                    .filter(label -> !(form.grid instanceof FormGrid turned && turned.isOfNamesAbove(label)))
                     .map(label -> form.address(top, label).row())
                     .sorted()
                     .toArray();

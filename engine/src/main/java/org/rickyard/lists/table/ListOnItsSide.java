@@ -34,7 +34,7 @@ import org.rickyard.lists.text.Words;
  * @param spec the list
  * @param column where its headers stand
  * @param headers some of them, by row
- * @param named whether one of them has the name of a thing beside it
+ * @param named whether one of them has the name of a thing beside it, or the word for what it is
  */
 record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, boolean named) {
     private static final int ROWS = 100;
@@ -182,7 +182,15 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
         Stream.concat(rows.values().stream(), others.stream())
                 .sorted()
                 .forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
-        return new ListOnItsSide(vocabulary.spec(), column, headers, named);
+        return new ListOnItsSide(vocabulary.spec(), column, headers, named || saysKind(grid, column, rows));
+    }
+
+    /** Whether a word stands where a list asks for one, as "walled" beside "Kind": what is assumed are figures. */
+    private static boolean saysKind(Grid grid, int column, Map<ColumnSpec, Integer> rows) {
+        return rows.entrySet().stream()
+                .anyMatch(label -> label.getKey().required()
+                        && label.getKey().type() == ColumnSpec.Type.CHOICE
+                        && grid.kind(label.getValue(), beside(grid, label.getValue(), column)) == Grid.Kind.TEXT);
     }
 
     /** How many labels ask for a figure that is not filled in yet. */
