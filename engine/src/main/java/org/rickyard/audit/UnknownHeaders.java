@@ -2,6 +2,7 @@ package org.rickyard.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,10 @@ final class UnknownHeaders {
     private static final Pattern TURNS_OF_A_WHEEL =
             Pattern.compile("(?i).*\\bwheel\\b.*\\b(?:turns?|revs|revolutions?|circumference)\\b.*"
                     + "|.*\\b(?:turns|revs|revolutions|circumference) of\\b.*\\bwheel\\b.*");
+
+    /** No sprayer puts on so much that it is counted in cubic metres; a slurry tanker does. */
+    private static final Pattern CUBIC_METRES_OF_A_FIELD =
+            Pattern.compile("(?i).*\\bm(?:3|³|\\^3)\\s*(?:/|per\\b)\\s*(?:ha|hectare|ac|acre)\\b.*");
 
     private UnknownHeaders() {}
 
@@ -75,6 +80,16 @@ final class UnknownHeaders {
 
     /** Many keep the water volume beside the sprayer, but it belongs to each job. */
     private static String waterOfJobs(Place place, List<String> headers) {
+        if (place.list() == Machines.LIST) {
+            Optional<String> spread = headers.stream()
+                    .filter(header -> CUBIC_METRES_OF_A_FIELD.matcher(header).matches())
+                    .findFirst();
+            if (spread.isPresent()) {
+                return " \"" + spread.get() + "\" may be what is spread, which is the " + Jobs.DOSE.name()
+                        + " of a job: with a row in a list Jobs for each field (Field, Operation, Machine, Product, Dose)"
+                        + " its loads are worked out too.";
+            }
+        }
         return ofAnother(
                 place,
                 headers,

@@ -121,6 +121,11 @@ public interface Grid {
         return this;
     }
 
+    /** What its headers stand over, as messages call it; on a form they are labels themselves. */
+    default String header() {
+        return isTurned() ? "label" : "column";
+    }
+
     /** Whether the cells are turned: what is a row here is a column of the sheet. */
     default boolean isTurned() {
         return onSheet() != this;

@@ -246,6 +246,7 @@ final class MachineHeaders {
                                 + "fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, "
                                 + "slurry tanker, plough, plow, cultivator, harvester, forage harvester, chopper, loader, "
                                 + "header")
+                .otherwise(WORKING_WIDTH, "cutter bar, cutterbar, cutter bar width, cutterbar width")
                 .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
                 .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
                 .otherwiseMeasured(

@@ -32,6 +32,18 @@ class UnknownHeadersTest {
                 .noneMatch(m -> m.startsWith("not read as columns"));
     }
 
+    /** It was said to be perhaps the water of a sprayer. */
+    @Test
+    void cubicMetresOfAFieldAreSpread() {
+        assertThat(machines(row("Machine", "Type", "Width (m)", "Rate (m3/ha)"), row("Tanker", "slurry tanker", 12, 30))
+                        .messages())
+                .anyMatch(m -> m.contains("\"Rate (m3/ha)\" may be what is spread, which is the Dose of a job"))
+                .noneMatch(m -> m.contains("Water volume"));
+        assertThat(machines(row("Machine", "Type", "Width (m)", "Rate (L/ha)"), row("Boom", "sprayer", 24, 200))
+                        .messages())
+                .anyMatch(m -> m.contains("\"Rate (L/ha)\" may be the Water volume"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"N (kg/m3)", "P2O5 kg/m³"})
     void aNutrientOfAVolumeIsNoShareAndHowToMakeItOneIsSaid(String header) {

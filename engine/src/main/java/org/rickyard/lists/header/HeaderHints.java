@@ -28,6 +28,8 @@ public final class HeaderHints {
 
     private static final Set<String> SPREADING = Set.of("spreading", "muck spreading", "slurry spreading");
 
+    private static final Set<String> SPREADERS = Set.of("fertiliser spreader", "muck spreader", "slurry tanker");
+
     /** The largest size that sprayers have as a rule (common practice); round numbers beyond it may be sizes or angles. */
     private static final int MOST_SIZE = 20;
 
@@ -245,7 +247,7 @@ public final class HeaderHints {
         }
     }
 
-    /** By its operations, or where it has none by what its jobs are called. */
+    /** By its operations, or where it has none by what its jobs are called, or by the type that its machines are under. */
     private boolean isAllSpreading(HeaderRow.Match match) {
         ColumnSpec work = match.places(Jobs.OPERATION) > 0 ? Jobs.OPERATION : Jobs.JOB;
         for (int i = 0; i < match.headings().length; i++) {
@@ -260,7 +262,10 @@ public final class HeaderHints {
                                 .allMatch(text -> SPREADING.contains(ChoiceWords.OPERATIONS.getOrDefault(text, "")));
             }
         }
-        return false;
+        String machine = match.headerOf(Jobs.MACHINE, headers);
+        return match.places(Jobs.OPERATION) == 0
+                && machine != null
+                && SPREADERS.contains(ChoiceWords.MACHINE_TYPES.getOrDefault(HeaderText.normal(machine), ""));
     }
 
     private boolean holdsOperations(int sheetColumn) {

@@ -120,6 +120,9 @@ public final class HeaderRow {
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
+    /** The type of a machine with its name beside it, and what else is told of it. */
+    private static final int OF_LABELS = 2;
+
     private final List<Vocabulary> vocabularies;
 
     private final KeptByText<HeaderText> texts = new KeptByText<>();
@@ -130,8 +133,17 @@ public final class HeaderRow {
     /** Whether another table tells what types the machines under the row at hand are. */
     private boolean typesAreKnown;
 
+    /** Whether the headers are labels of a form, with what each tells beside it. */
+    private boolean labels;
+
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
+    }
+
+    /** Takes the headers for labels of a form: "Combine" beside a name says more there than over a column. */
+    public HeaderRow ofLabels() {
+        labels = true;
+        return this;
     }
 
     /** The lists that are looked for. */
@@ -167,6 +179,11 @@ public final class HeaderRow {
         int otherwise = vocabulary.otherwise().read(headings, unread(vocabulary, headings, headers, first), named);
         matched += otherwise;
         score += otherwise;
+        if (labels) {
+            int more = new TypeLabels(vocabularies, headers, first).read(vocabulary, headings);
+            matched += more;
+            score += more * 2;
+        }
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
         if (title != null && vocabulary.spec() == Machines.LIST) {
             title.tell(match);
@@ -226,7 +243,9 @@ public final class HeaderRow {
                 boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
                                 .anyMatch(match::holds)
                         || column == Machines.TYPE && typesAreKnown
-                        || match.says(column) && (match.matched() >= HARDLY_BY_CHANCE || isToldBy(title, match));
+                        || match.says(column)
+                                && (match.matched() >= (labels ? OF_LABELS : HARDLY_BY_CHANCE)
+                                        || isToldBy(title, match));
                 if (!replaced) {
                     List<String> ways = new ArrayList<>(List.of(column.name()));
                     spec.substitutes().getOrDefault(column, List.of()).forEach(other -> ways.add(other.name()));

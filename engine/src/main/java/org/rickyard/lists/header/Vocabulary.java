@@ -30,6 +30,9 @@ public final class Vocabulary {
     /** How many words as "the" and "of" a header may have more than a name. */
     private static final int SMALL_WORDS = 3;
 
+    /** "Other" beside a label's words is no machine's name. */
+    private static final String ANY_OTHER = "other";
+
     private static final Pattern NAME_OF = Pattern.compile(" name$");
 
     private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
@@ -379,6 +382,19 @@ public final class Vocabulary {
      */
     public String wholeWord(ColumnSpec column, String header) {
         return known.qualifying(column).get(HeaderText.of(header).normal());
+    }
+
+    /** Whether a label of a form is a type of machine: its own name, or another that names machines in a list, too. */
+    public boolean isTypeLabel(String label) {
+        String type = spec == Machines.LIST ? wholeWord(Machines.MACHINE, label) : null;
+        return type != null
+                && !type.equals(ANY_OTHER)
+                && (type.equals(HeaderText.of(label).normal()) || mayNameRows(label) || isName(label));
+    }
+
+    private boolean isName(String label) {
+        Heading heading = read(HeaderText.of(label));
+        return heading != null && heading.isCertain() && heading.column() == Machines.MACHINE;
     }
 
     private String word(ColumnSpec column, HeaderText header) {

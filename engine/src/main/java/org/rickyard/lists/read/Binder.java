@@ -135,10 +135,13 @@ final class Binder {
             if (qualifier.required()) {
                 findings.add(Finding.note(
                         at,
-                        "What stands under " + Words.quoted(header) + (byTitle ? title.said() : "")
+                        "What stands " + (table.grid().isTurned() ? "beside " : "under ") + Words.quoted(header)
+                                + (byTitle ? title.said() : "")
                                 + " is taken to be of the " + qualifier.name() + " " + heading.word()
-                                + ", since " + spec.name() + " has no column " + qualifier.name()
-                                + " here. Where one is of another, add the column."));
+                                + ", since " + spec.name() + " has no "
+                                + table.grid().header() + " "
+                                + qualifier.name() + " here. Where one is of another, add the "
+                                + table.grid().header() + "."));
             }
         }
         ShownInCells shown = ShownInCells.of(table, sheetColumn, column);

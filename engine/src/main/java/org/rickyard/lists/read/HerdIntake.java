@@ -37,9 +37,12 @@ final class HerdIntake {
                 findings.add(Finding.caution(
                         table.address(table.headerRow(), intake.sheetColumn()),
                         Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
-                                + ", and no column DM says how much of it is dry matter, so the demand "
+                                + ", and no " + table.grid().header()
+                                + " DM says how much of it is dry matter, so the demand "
                                 + "is given fresh"
-                                + " alone, and nothing of dry matter. Add a column DM (%), or, if it is "
+                                + " alone, and nothing of dry matter. Add a "
+                                + table.grid().header()
+                                + " DM (%), or, if it is "
                                 + "dry matter, write so: Intake (kg DM/day)."));
             }
         }
@@ -51,7 +54,8 @@ final class HerdIntake {
             findings.add(Finding.caution(
                     table.address(table.headerRow(), intake.sheetColumn()),
                     Words.quoted(intake.header())
-                            + " says no unit and is read as kg DM a day, though a column DM stands"
+                            + " says no unit and is read as kg DM a day, though a "
+                            + table.grid().header() + " DM stands"
                             + " beside it, which only feed as it lies has need of. If it is that, write kg fresh/day in"
                             + " the header; if it is dry matter, kg DM/day."));
         }

@@ -101,8 +101,9 @@ final class PowerBasis {
                     table.address(table.headerRow(), power.sheetColumn()),
                     "Is " + Words.quoted(power.header())
                             + " the power of the engine or at the PTO? Write it in the header"
-                            + " (Power (PTO kW)) or in a column Power basis. Until then results that need to know are"
-                            + " left out."));
+                            + " (Power (PTO kW)) or "
+                            + (table.grid().isTurned() ? "beside a label" : "in a column")
+                            + " Power basis. Until then results that need to know are left out."));
             bindings.put(
                     Machines.POWER_BASIS,
                     List.of(new Binding(power.sheetColumn(), power.header(), "", ColumnUnit.asked("basis"), true)));

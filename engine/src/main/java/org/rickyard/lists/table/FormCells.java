@@ -48,6 +48,13 @@ final class FormCells {
         return heading != null && heading.isCertain() && heading.isPlain();
     }
 
+    /** Whether a label is the type of the machine that is named beside it: "Combine" beside "Old 5". */
+    boolean isTypeOfNamed(int row, int column) {
+        return isText(row, column)
+                && vocabularies.stream()
+                        .anyMatch(vocabulary -> ListOnItsSide.isTypeOfNamed(grid, row, column, vocabulary));
+    }
+
     Heading heading(int row, int column) {
         HeaderText text = HeaderText.of(grid.text(row, column));
         Heading found = null;

@@ -223,9 +223,9 @@ final class FormLines {
                 continue;
             }
             Heading heading = cells.heading(row, labels);
-            boolean isKnown = heading != null;
+            boolean isKnown = heading != null || cells.isTypeOfNamed(row, labels);
             if (cells.isBlankBeside(row, labels)) {
-                if (isKnown && heading.isCertain() && !rows.isEmpty() && isInside(row, rows, open, heading)) {
+                if (heading != null && heading.isCertain() && !rows.isEmpty() && isInside(row, rows, open, heading)) {
                     open.add(row);
                 } else {
                     below = !rows.isEmpty() && FormResults.areHeadedBy(grid.text(row, labels));
@@ -233,7 +233,7 @@ final class FormLines {
                 continue;
             }
             int beside = ListOnItsSide.beside(grid, row, labels);
-            if (isKnown
+            if (heading != null
                     && cells.isHeader(row, beside)
                     && cells.heading(row, beside).column() != heading.column()
                     && endsAt(row, labels)) {
@@ -245,7 +245,7 @@ final class FormLines {
                 }
                 continue;
             }
-            if (isKnown) {
+            if (heading != null) {
                 told.add(heading.column());
             }
             if (isKnown || !rows.isEmpty()) {

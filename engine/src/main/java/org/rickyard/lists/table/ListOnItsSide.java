@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -20,6 +21,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.Stocks;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.AmountText;
@@ -41,6 +43,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
     private static final int COLUMNS = 6;
     private static final int LEAST_HEADERS = 3;
     private static final int LEAST_FIGURES = 2;
+    /** What a thing is called and what it is: "Machine | Round baler" over "Type | baler" are no headers of a list. */
+    private static final int LEAST_NAMED = 2;
+
     /** Columns that are called as items of Assumptions are, which stand below one another. */
     private static final List<ColumnSpec> ITEMS = List.of(Machines.INTEREST, Machines.INSURANCE);
 
@@ -131,7 +136,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
                 figures += isFigure(grid, row, beside(grid, row, column)) ? 1 : 0;
             }
         }
-        return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
+        // A name and a kind beside their labels tell a form by themselves.
+        return texts.size() < LEAST_NAMED || texts.size() < LEAST_HEADERS && figures == 0 ? Map.of() : texts;
     }
 
     /** Whether "Rate" stands beside "Product": they are headers of a list below the card. A kind or a name is none. */
@@ -152,6 +158,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
         Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
         int figures = 0;
         Set<Integer> others = new LinkedHashSet<>();
+        Map<Integer, String> typed = new LinkedHashMap<>();
         for (Map.Entry<String, Integer> entry : texts.entrySet()) {
             HeaderText text = HeaderText.of(entry.getKey());
             Heading heading = vocabulary.read(text);
@@ -159,12 +166,17 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
             if (isHeaderRow(grid, entry.getValue(), beside(grid, entry.getValue(), column), vocabulary)) {
                 continue;
             }
-            if (heading != null && heading.isCertain()) {
+            if (heading == null && isTypeOfNamed(grid, entry.getValue(), column, vocabulary)) {
+                typed.put(entry.getValue(), entry.getKey());
+            } else if (heading != null && heading.isCertain()) {
                 boolean first = rows.putIfAbsent(heading.column(), entry.getValue()) == null;
                 figures += first && heading.column().isNumeric() && measured ? 1 : 0;
             } else if (heading == null && measured && vocabulary.mayMeanOtherwise(text)) {
                 others.add(entry.getValue());
             }
+        }
+        if (typed.size() == 1 && figures > 0) {
+            rows.putIfAbsent(Machines.MACHINE, typed.keySet().iterator().next());
         }
         long own = rows.keySet().stream().filter(each -> !ITEMS.contains(each)).count();
         // "Distance travelled" under a type and a width is the run of a calibration; elsewhere it may be anything.
@@ -174,8 +186,11 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
         Integer name = rows.get(vocabulary.spec().identity().get(0));
         boolean named = name != null && grid.kind(name, beside(grid, name, column)) == Grid.Kind.TEXT;
         int open = named && figures > 0 ? open(grid, column, vocabulary, rows.keySet()) : 0;
-        if (own + others.size() < LEAST_HEADERS
-                || figures + others.size() + open < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
+        boolean told = named && own >= LEAST_NAMED && isOfKnownKind(grid, column, rows);
+        if (!told && own + others.size() < LEAST_HEADERS
+                || !told
+                        && figures + others.size() + open < LEAST_FIGURES
+                        && !isWhole(grid, column, vocabulary.spec(), rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
@@ -191,6 +206,25 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
                 .anyMatch(label -> label.getKey().required()
                         && label.getKey().type() == ColumnSpec.Type.CHOICE
                         && grid.kind(label.getValue(), beside(grid, label.getValue(), column)) == Grid.Kind.TEXT);
+    }
+
+    /** Whether a label is the type of the machine that is named beside it: "Combine" beside "Old 5". */
+    static boolean isTypeOfNamed(Grid grid, int row, int column, Vocabulary vocabulary) {
+        int beside = beside(grid, row, column);
+        return vocabulary.spec() == Machines.LIST
+                && grid.kind(row, beside) == Grid.Kind.TEXT
+                && !isFigure(grid, row, beside)
+                && vocabulary.isTypeLabel(grid.text(row, column));
+    }
+
+    /** Whether one of the words that are known for it stands where a list asks what its thing is. */
+    private static boolean isOfKnownKind(Grid grid, int column, Map<ColumnSpec, Integer> rows) {
+        return rows.entrySet().stream()
+                .filter(label -> label.getKey() == Stocks.KIND
+                        || label.getKey().required() && label.getKey().type() == ColumnSpec.Type.CHOICE)
+                .anyMatch(label -> ChoiceWords.of(label.getKey())
+                        .containsKey(
+                                Words.normal(grid.words(label.getValue(), beside(grid, label.getValue(), column)))));
     }
 
     /** How many labels ask for a figure that is not filled in yet. */
@@ -297,12 +331,22 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers, bo
      * Whether a row goes on a section of another thing, right below a label of it: "Type" and "forager" below "Machine".
      * They would pass for the headers of a list proper.
      */
-    boolean goesOnAt(Grid grid, int row) {
+    boolean goesOnAt(Grid grid, int row, List<Vocabulary> vocabularies) {
         return named
-                && row > headers.keySet().iterator().next()
+                && (row > headers.keySet().iterator().next() || isKind(grid, row, vocabularies))
                 && isLabel(grid, row)
                 && isLabel(grid, row - 1)
                 && grid.words(row, column + VALUE_AND_UNIT).isEmpty();
+    }
+
+    /** Whether a label asks what its thing is, and one of the words that are known for it stands beside it. */
+    private boolean isKind(Grid grid, int row, List<Vocabulary> vocabularies) {
+        HeaderText text = HeaderText.of(grid.words(row, column));
+        return vocabularies.stream()
+                .map(vocabulary -> vocabulary.read(text))
+                .anyMatch(heading -> heading != null
+                        && heading.isCertain()
+                        && isOfKnownKind(grid, column, Map.of(heading.column(), row)));
     }
 
     private boolean isLabel(Grid grid, int row) {

@@ -200,12 +200,15 @@ public final class NearestHeader {
         List<String> missing = near.match().missing().stream()
                 .filter(what -> near.match().missing().size() == 1 || !what.equals(HeaderRow.MORE))
                 .toList();
-        String message = "This row looks like the header of the list "
+        String header = grid.header();
+        String message = (grid.isTurned()
+                        ? "These labels look like headers of the list "
+                        : "This row looks like the header of the list ")
                 + near.match().vocabulary().spec().name()
-                + ", but it has no column "
-                + String.join(" and no column ", missing)
+                + (grid.isTurned() ? ", but there is no " : ", but it has no ") + header + " "
+                + String.join(" and no " + header + " ", missing)
                 + ", so nothing of it is read." + notKnown(near)
-                + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
+                + " Add the " + header + ", or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
                 + inWords(near.match());
         CellAddress cell = grid.address(near.row(), firstKnown(near.match()));
         return named ? Finding.stop(cell, message) : Finding.caution(cell, message);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.CopiedResults;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -68,7 +69,7 @@ public final class TableFinder {
     public TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
         this.grid = grid;
         this.vocabularies = vocabularies;
-        this.headerRow = new HeaderRow(vocabularies);
+        this.headerRow = grid.isTurned() ? new HeaderRow(vocabularies).ofLabels() : new HeaderRow(vocabularies);
         this.rows = new RowsLikeHeaders(grid, firstWords, vocabularies);
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
@@ -100,7 +101,12 @@ public final class TableFinder {
         }
         onItsSide = grid.isTurned()
                 ? null
-                : ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
+                : ListOnItsSide.find(
+                                grid,
+                                vocabularies,
+                                text -> rows.beginsHeader(text)
+                                        || ChoiceWords.MACHINE_TYPES.containsKey(Words.normal(text)))
+                        .orElse(null);
         int before = findings.size();
         int end = Math.min(grid.rows(), mostRows);
         int columns = rows.columns();
@@ -137,7 +143,7 @@ public final class TableFinder {
     /** Whether a row is a line of a form; below the headers of a list right under one stands what is none. */
     private boolean isOfAForm(int row) {
         int labels = onItsSide.column();
-        return onItsSide.goesOnAt(grid, row)
+        return onItsSide.goesOnAt(grid, row, vocabularies)
                 && (grid.words(row + 1, labels).isEmpty() || rows.beginsHeader(row + 1, labels));
     }
 
@@ -146,9 +152,15 @@ public final class TableFinder {
         return Optional.ofNullable(form);
     }
 
-    /** What the row that comes nearest to a list has no headers for; empty if none comes near. */
+    /** What the row that comes nearest to a list has no headers for, or the labels of a form; empty if none comes near. */
     List<String> lackedBy(ListSpec list) {
-        return nearest.missing(list);
+        List<String> lacked = nearest.missing(list);
+        if (!lacked.isEmpty() || !grid.isTurned()) {
+            return lacked;
+        }
+        int last = grid.columns() - 1;
+        HeaderRow.Match labels = headerRow.match(list, headers(0, 0, last), 0, last, true);
+        return labels == null ? List.of() : labels.missing();
     }
 
     /** The row of headers that lack nothing but a Type to be those of machines. */

@@ -346,8 +346,17 @@ class ListOnItsSideTest {
     /** "Drill width (m)" and the lines below it were each a stop, "not a word known here for Type". */
     @Test
     void aFormIsNoListOfMachinesNamedByFigures() {
-        FoundLists found = ListFinder.find(List.of(new SheetOf("Card")
+        FoundLists named = ListFinder.find(List.of(new SheetOf("Card")
                 .row("Machine", "Combination")
+                .row("Type", "drill")
+                .row("Drill width (m)", 4)
+                .row("Coulter pressure", 2.1)
+                .row("Agitator setting", 12)));
+        assertThat(named.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(named.rows(Machines.LIST).text(Machines.MACHINE, 0)).isEqualTo("Combination");
+        assertThat(said(named)).allMatch(line -> line.startsWith("NOTE"));
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Card")
+                .row("Combination")
                 .row("Type", "drill")
                 .row("Drill width (m)", 4)
                 .row("Coulter pressure", 2.1)
