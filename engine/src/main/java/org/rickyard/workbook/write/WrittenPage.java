@@ -43,10 +43,14 @@ public final class WrittenPage {
         return false;
     }
 
+    /** Whether it stands in a cell, or a formula of which the file does not say what it came to, as of scripts. */
     private static boolean isMaster(Grid grid, int row, int column) {
-        return row < grid.rows()
-                && grid.kind(row, column) == Grid.Kind.TEXT
-                && ChecksSheet.MASTERS.contains(grid.text(row, column));
+        if (row >= grid.rows()) {
+            return false;
+        }
+        Grid.Kind kind = grid.kind(row, column);
+        return kind == Grid.Kind.UNCOMPUTED
+                || kind == Grid.Kind.TEXT && ChecksSheet.MASTERS.contains(grid.text(row, column));
     }
 
     /** Whether some column is said to link to the client's cells, where each column says what it is. */
