@@ -26,6 +26,7 @@ public final class Stocks {
             .help("clamp or bales.");
     /** Amount. */
     public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
+            .or(Quantities.AMOUNT_DRY)
             .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
                     + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
                     + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
@@ -33,7 +34,7 @@ public final class Stocks {
                     + "tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
                     + "wet tons, tons wet, t fresh, fresh t, amount fresh, "
                     + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
-            .help("Fresh; or give Count and Weight each.");
+            .help("Fresh, or dry matter in t DM; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
             .also("number of bales, bales, no of bales, number, no, bale count, how many, no bales, "
@@ -41,13 +42,14 @@ public final class Stocks {
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
+            .or(Quantities.WEIGHT_EACH_DRY)
             .also("bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, "
                     + "kg per bale, weight/bale, average bale weight, lb/bale, lb per bale, lbs/bale, "
                     + "lbs per bale, tonnes per bale, tons per bale, t per bale, t/bale, tonnes/bale, "
                     + "t fresh per bale, fresh t per bale, kg fresh per bale, fresh kg per bale, "
                     + "fresh weight per bale, fresh weight of bale, fresh weight of a bale, "
                     + "fresh bale weight, bale weight fresh")
-            .help("Fresh weight of one bale.");
+            .help("Of one bale: fresh, or dry matter in kg DM.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
             .also("silage DM, feed DM, DM of silage, analysed DM, average DM, "

@@ -537,11 +537,17 @@ public final class Quantities {
     public static final Symbol STORE_KIND = Symbol.text("store kind");
     /** Fresh feed in the store. */
     public static final Symbol AMOUNT = number("amount in store", Units.T, Range.of(0, 100000), Range.of(1, 20000), 0);
+    /** Dry matter in the store. */
+    public static final Symbol AMOUNT_DRY =
+            number("amount in store, dry matter", Units.T_DM, Range.of(0, 100000), Range.of(0.2, 10000), 1);
     /** How many bales. */
     public static final Symbol COUNT = number("count", Units.ONE, Range.of(0, 1000000), Range.of(1, 20000), 0);
     /** Fresh mass of one bale. */
     public static final Symbol WEIGHT_EACH =
             number("weight each", Units.KG, Range.above(0, 2000), Range.of(10, 1000), 0);
+    /** Dry matter of one bale. */
+    public static final Symbol WEIGHT_EACH_DRY =
+            number("dry matter of each", Units.KG_DM, Range.above(0, 2000), Range.of(8, 600), 0);
     /** Dry matter content of the feed in the store. */
     public static final Symbol STORE_DM =
             number("dry matter", Units.PERCENT_DM, new Range(5, true, 95, true), Range.of(15, 90), 0);

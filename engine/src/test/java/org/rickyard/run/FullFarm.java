@@ -56,6 +56,7 @@ final class FullFarm {
             book.sheet("Worked apart", rows(WORKED_APART, input));
             book.sheet("Told beside", rows(TOLD_BESIDE, input));
             book.sheet("Prices apart", rows(PRICES_APART, input));
+            book.sheet("Stores in dry matter", rows(DRY_STORES, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -393,6 +394,12 @@ final class FullFarm {
                 Already fed (t) = 40
             Holding = Skel Beck | Store = Round bales | Kind = bales | Count = 120 | Weight each (kg) = 600 |
                 DM (%) = 45
+            """;
+
+    private static final String DRY_STORES =
+            """
+            Holding = Thorn Garth | Store = Hay | Kind = bales | Count = 60 | Weight each (kg DM) = 210 | DM (%) = 86
+            Holding = Thorn Garth | Store = Old stack | Kind = bales | Amount (t DM) = 12 | DM (%) = 84
             """;
 
     private static final String HERDS =

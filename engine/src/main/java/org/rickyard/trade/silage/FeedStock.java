@@ -5,9 +5,11 @@ import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.ALREADY_FED;
 import static org.rickyard.trade.Quantities.AMOUNT;
+import static org.rickyard.trade.Quantities.AMOUNT_DRY;
 import static org.rickyard.trade.Quantities.COUNT;
 import static org.rickyard.trade.Quantities.STORE_DM;
 import static org.rickyard.trade.Quantities.WEIGHT_EACH;
+import static org.rickyard.trade.Quantities.WEIGHT_EACH_DRY;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -44,12 +46,20 @@ public final class FeedStock {
             Units.PERCENT,
             Source.commonPractice("judgement: bales are weighed by sample, and amounts are rounded"));
 
-    /** Fresh feed in store: typed, otherwise count × weight of each. */
+    /** Fresh feed in store: typed, otherwise from the dry matter typed, otherwise count × weight of each. */
     public static final Formula STORE = new Formula(
             "store-amount",
             STORED,
-            given(AMOUNT, value(COUNT).times(WEIGHT_EACH)),
-            Source.derived("typed; otherwise count × weight of each"),
+            given(
+                    AMOUNT,
+                    choice(
+                            new Condition.Given(AMOUNT_DRY),
+                            value(AMOUNT_DRY).over(STORE_DM),
+                            choice(
+                                    new Condition.Given(WEIGHT_EACH_DRY),
+                                    value(COUNT).times(WEIGHT_EACH_DRY).over(STORE_DM),
+                                    value(COUNT).times(WEIGHT_EACH)))),
+            Source.derived("typed; otherwise dry matter ÷ its share, or count × weight of each"),
             "fresh, on the day it was measured",
             List.of(
                     WorkedExample.from(Source.secondHand("Teagasc 2021: 550 bales counted at 0.9 t each are 495 t"))
@@ -59,7 +69,19 @@ public final class FeedStock {
                     WorkedExample.from(Source.secondHand("Farmers Journal 554800: 145 bales are 110 t, 0.759 t each"))
                             .with(COUNT, 145)
                             .with(WEIGHT_EACH, 759)
-                            .gives(110, Units.T, 0)));
+                            .gives(110, Units.T, 0),
+                    WorkedExample.from(Source.secondHand(
+                                    "agproud.com: 300 t at 33-34 % is 100 t of dry matter, read backwards"))
+                            .with(AMOUNT_DRY, 100)
+                            .with(STORE_DM, 33.5)
+                            .givesWithin(300, Units.T, 2),
+                    WorkedExample.from(Source.derived(
+                                    "198 t of dry matter in 900 bales of 220 kg (Greenfield farm, Farmers"
+                                            + " Journal 216282) are 618.75 t at 32 %"))
+                            .with(COUNT, 900)
+                            .with(WEIGHT_EACH_DRY, 220)
+                            .with(STORE_DM, 32)
+                            .gives(618.75, Units.T, 2)));
 
     /** {@code stock-in-hand}: in store less what was fed since. */
     public static final Formula STOCK_IN_HAND = new Formula(
