@@ -112,7 +112,8 @@ final class MovedReferences {
         ResultTable table = plan.table(id);
         SheetFace now = table != null ? TableFaces.now(table) : page(pages.page(id));
         // What refers to a sheet before a run has brought it means what it then finds there.
-        SheetFace before = unknown.isEmpty() ? null : ours.containsKey(id) ? before(table, ours.get(id), unknown) : now;
+        SheetFace before =
+                unknown.isEmpty() ? null : ours.containsKey(id) ? before(table, ours.get(id), unknown, now) : now;
         for (ClientReferences.Reference reference : references) {
             WatchedReference then = stood.get(reference);
             if (then == null) {
@@ -130,11 +131,12 @@ final class MovedReferences {
         return WatchMemory.of(reference, id, face.rows(reference.area()), face.columns(reference.area()));
     }
 
-    private SheetFace before(ResultTable table, SheetRef sheet, List<CellArea> areas) throws IOException {
+    private SheetFace before(ResultTable table, SheetRef sheet, List<CellArea> areas, SheetFace now)
+            throws IOException {
         if (table != null) {
             TableFaces faces = new TableFaces(table, areas);
             reader.stream(sheet, faces);
-            return faces.before();
+            return faces.before(now);
         }
         PageFace page = new PageFace();
         reader.stream(sheet, page);

@@ -63,6 +63,8 @@ final class OurSheets {
     private final Map<SheetRef, Kept> kept = new LinkedHashMap<>();
     /** Whether neither a marker nor the record says of any sheet that it is or was ours. */
     private boolean untold;
+    /** Sheets that are called as pages of ours of which no marker and no record tells. */
+    private final Set<String> doubtful = new HashSet<>();
 
     private OurSheets() {}
 
@@ -124,7 +126,7 @@ final class OurSheets {
                 ours.kept.put(each.sheet(), each.kept());
             }
         }
-        ours.keepUnmarked(marked, book.sheets(), state);
+        ours.doubt(marked, book.sheets(), state);
         ours.untold = marked.isEmpty() && state.name(SheetSet.SUMMARY).isEmpty();
         return ours;
     }
@@ -168,9 +170,10 @@ final class OurSheets {
 
     /**
      * With a sheet that is deleted the same libraries, which drop the state part, drop the names of its number, and that may
-     * be the one that another's marker was left with. Pages of ours are told by what they are called: they are no lists.
+     * be the one that another's marker was left with. A sheet called as a page of ours may be that page then, or one of the
+     * client's own: what it says tells.
      */
-    private void keepUnmarked(List<Marked> marked, List<SheetRef> sheets, RunState state) {
+    private void doubt(List<Marked> marked, List<SheetRef> sheets, RunState state) {
         // Every run records its Summary. Where the record is there, a page that it does not name was never ours.
         if (marked.isEmpty() || state.name(SheetSet.SUMMARY).isPresent()) {
             return;
@@ -180,8 +183,9 @@ final class OurSheets {
         SheetSet.NAMES.forEach((id, name) -> {
             if (!ids.contains(id)) {
                 sheets.stream()
-                        .filter(sheet -> sheet.name().equalsIgnoreCase(name) && isClients(sheet))
-                        .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
+                        .map(SheetRef::name)
+                        .filter(name::equalsIgnoreCase)
+                        .forEach(doubtful::add);
             }
         });
     }
@@ -190,15 +194,19 @@ final class OurSheets {
      * Some programs drop names and state part together. Then sheets of ours are told by what they say, and kept.
      *
      * @param pages sheets of a look that only ours have
-     * @return whether any is kept that was not; where some are known by their marks, pages are copies of their cells
+     * @return whether any is kept that was not; where some are known by their marks, others are copies of their cells
      */
     boolean keep(List<Grid> pages, List<SheetRef> sheets) {
-        for (Grid page : untold ? pages : List.<Grid>of()) {
-            sheets.stream()
-                    .filter(sheet -> sheet.name().equals(page.sheet()))
-                    .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
+        boolean any = false;
+        for (Grid page : pages) {
+            if (untold || doubtful.contains(page.sheet())) {
+                sheets.stream()
+                        .filter(sheet -> sheet.name().equals(page.sheet()))
+                        .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
+                any = true;
+            }
         }
-        return untold && !pages.isEmpty();
+        return any;
     }
 
     private void take(Marked marked, RunState state) {

@@ -21,6 +21,9 @@ final class TableFaces implements CellSink {
     private final BitSet wanted = new BitSet();
     private final List<String> columns = new ArrayList<>();
     private final Map<Integer, Map<String, String>> rows = new HashMap<>();
+    /** Rows of whose names some are not in the file: programs of scripts write formulas and do not work them out. */
+    private final BitSet untold = new BitSet();
+
     private int lastRow = SheetPlaces.FIRST_ROW - 1;
 
     /**
@@ -80,6 +83,7 @@ final class TableFaces implements CellSink {
             lastRow = reason ? lastRow : Math.max(lastRow, row);
             if (!reason && wanted.get(row) && identity.contains(columns.get(column))) {
                 rows.computeIfAbsent(row, r -> new HashMap<>()).put(columns.get(column), SheetFace.words(text));
+                untold.set(row, untold.get(row) || kind == Kind.UNCOMPUTED);
             }
         }
     }
@@ -89,12 +93,26 @@ final class TableFaces implements CellSink {
         return false;
     }
 
-    /** The face of the sheet as it was; it knows the wanted rows only. */
-    SheetFace before() {
+    /**
+     * The face of the sheet as it was; it knows the wanted rows only.
+     *
+     * @param now tells of rows of which the file does not tell what they were about: what is known of them begins here
+     */
+    SheetFace before(SheetFace now) {
         List<String> labels = identity.stream().filter(columns::contains).toList();
         return new SheetFace(columns, labels, SheetPlaces.FIRST_ROW, lastRow, row -> {
-            Map<String, String> words = rows.getOrDefault(row, Map.of());
+            Map<String, String> words = untold.get(row) ? words(now, row) : rows.getOrDefault(row, Map.of());
             return labels.stream().map(label -> words.getOrDefault(label, "")).toList();
         });
+    }
+
+    private static Map<String, String> words(SheetFace face, int row) {
+        Map<String, String> words = new HashMap<>();
+        if (row <= face.lastRow()) {
+            List<String> item = face.item().apply(row);
+            face.labels()
+                    .forEach(label -> words.put(label, item.get(face.labels().indexOf(label))));
+        }
+        return words;
     }
 }

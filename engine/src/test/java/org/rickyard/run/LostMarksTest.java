@@ -96,6 +96,27 @@ class LostMarksTest {
                 .containsOnly("These are results of a run, copied here; they are not read as a list.");
     }
 
+    /** As a client sees beside his fields whether he must run again: by a formula, or as he has pasted it. */
+    @Test
+    void aListThatShowsTheMasterCheckIsStillAList() throws IOException {
+        Runs.Run again;
+        try (ClientBook book = ClientBook.open(first.file())) {
+            for (String name : List.of("Fields", "Machines")) {
+                Row row = book.poi().getSheet(name).getRow(name.equals("Fields") ? 0 : 1);
+                Cell shown = row.createCell(row.getLastCellNum() + 1);
+                shown.setCellValue(
+                        book.poi().getSheet("Summary").getRow(1).getCell(0).getStringCellValue());
+                if (name.equals("Fields")) {
+                    shown.setCellFormula("Summary!$A$2");
+                }
+            }
+            again = Runs.run(book.save(folder.resolve("shown.xlsx")), folder.resolve("shown again.xlsx"));
+        }
+        assertThat(answers(again)).isEqualTo(answers(first));
+        assertThat(again.messages())
+                .noneSatisfy(message -> assertThat(message).contains("results of a run, copied here"));
+    }
+
     private static void paste(Sheet from, Sheet to) {
         for (Row row : from) {
             Row pasted = to.createRow(row.getRowNum());
