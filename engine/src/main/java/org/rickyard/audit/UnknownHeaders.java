@@ -166,8 +166,8 @@ final class UnknownHeaders {
                         .map(header -> " \"" + header
                                 + "\" counts what a volume holds, and what a product holds is a share"
                                 + " by weight: "
-                                + Products.shareOfVolume("it under " + Products.NITROGEN.name() + " (%), "
-                                        + Products.PHOSPHATE.name() + " (%) or " + Products.POTASH.name() + " (%)"))
+                                + Products.shareOfVolume(Products.NITROGEN.name() + " (%), " + Products.PHOSPHATE.name()
+                                        + " (%) or " + Products.POTASH.name() + " (%)"))
                         .orElse("");
     }
 
