@@ -165,10 +165,9 @@ final class UnknownHeaders {
                         .findFirst()
                         .map(header -> " \"" + header
                                 + "\" counts what a volume holds, and what a product holds is a share"
-                                + " by weight: divide kg/m3 (or g/L) by 10 × the density in kg/L and write it under "
-                                + Products.NITROGEN.name() + " (%), " + Products.PHOSPHATE.name() + " (%) or "
-                                + Products.POTASH.name() + " (%), with the Density beside it: 2.5 kg/m3 at 1 kg/L are"
-                                + " 0.25 %.")
+                                + " by weight: "
+                                + Products.shareOfVolume(Products.NITROGEN.name() + " (%), " + Products.PHOSPHATE.name()
+                                        + " (%) or " + Products.POTASH.name() + " (%)"))
                         .orElse("");
     }
 

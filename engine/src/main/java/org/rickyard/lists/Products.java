@@ -20,6 +20,12 @@ import org.rickyard.trade.Quantities;
 public final class Products {
     private Products() {}
 
+    /** How what a volume holds is told as the share by weight that the contents of a product are; written under the headers said. */
+    public static String shareOfVolume(String written) {
+        return "divide kg/m3 (or g/L) by 10 × the density in kg/L and write it under " + written
+                + ", with the Density beside it: 2.5 kg/m3 at 1 kg/L are 0.25 %.";
+    }
+
     /** Its name. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.needed();
     /** What it is measured in. */

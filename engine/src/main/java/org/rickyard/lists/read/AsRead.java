@@ -92,7 +92,6 @@ public final class AsRead {
     /** What a formula needs beside the name of the sheet for a cell read as it stands, and for others. */
     private static final int PART_IN_FORMULA = 18;
 
-    private final FoundLists lists;
     private final Set<ColumnSpec> decided;
     private final Set<ColumnSpec> exact;
     private final Map<ListSpec, Map<ColumnSpec, BitSet>> places;
@@ -115,7 +114,6 @@ public final class AsRead {
             Set<ColumnSpec> decided,
             Map<ListSpec, Map<ColumnSpec, BitSet>> places,
             Set<ColumnSpec> exact) {
-        this.lists = lists;
         this.decided = decided;
         this.places = places;
         this.exact = exact;

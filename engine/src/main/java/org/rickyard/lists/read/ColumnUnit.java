@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.Products;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.SaidUnit;
@@ -309,8 +310,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         if (unit.isCompatible(Units.KG_PER_M3) && NUTRIENTS.contains(column.symbol())) {
             return asked(Words.quoted(rest) + " counts what a volume holds, and " + column.name()
-                    + " is a share by weight: divide kg/m3 (or g/L) by 10 × the density in kg/L and write it under "
-                    + example(column) + ", with the Density beside it: 2.5 kg/m3 at 1 kg/L are 0.25 %.");
+                    + " is a share by weight: " + Products.shareOfVolume(example(column)));
         }
         return asked(Words.quoted(rest)
                 + (isTurnedRound(column, unit)

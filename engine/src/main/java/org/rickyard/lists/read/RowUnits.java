@@ -1,8 +1,6 @@
 package org.rickyard.lists.read;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.rickyard.lists.Assumptions;
@@ -147,17 +145,5 @@ final class RowUnits {
             return new UnitInRow(known.unit(), known.productUnit(), null, null);
         }
         return UnitInRow.asked(Words.quoted(word) + " is not a unit known here.");
-    }
-
-    /** What was taken for granted, in words, once each. */
-    List<String> assumptions() {
-        List<String> met = new ArrayList<>();
-        for (UnitInRow at : cache.values()) {
-            if (at.assumed() != null && !met.contains(at.assumed())) {
-                met.add(at.assumed());
-            }
-        }
-        met.sort(null);
-        return met;
     }
 }

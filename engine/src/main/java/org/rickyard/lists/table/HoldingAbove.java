@@ -88,7 +88,6 @@ public final class HoldingAbove {
         }
     }
 
-    private final FoundTable table;
     private final Grid grid;
     private final Room room;
     /** Those of the lists of its sheet. */
@@ -96,7 +95,6 @@ public final class HoldingAbove {
 
     /** What stands among the rows of a list, which of a form are turned. */
     private HoldingAbove(FoundTable table) {
-        this.table = table;
         this.grid = table.grid;
         this.others = List.of();
         this.room = new Room(table.headerRow, -1, table.firstColumn, table.lastColumn);
@@ -104,7 +102,6 @@ public final class HoldingAbove {
 
     /** What stands above it on its sheet, beside these lists. */
     private HoldingAbove(FoundTable table, List<FoundTable> lists) {
-        this.table = table;
         this.grid = table.grid.onSheet();
         this.others = lists.stream().map(Room::of).toList();
         this.room = Room.of(table);
