@@ -16,8 +16,11 @@ import org.rickyard.quantity.UnitText;
  * asked about, for the others below it are numbers; on a form every cell is one by itself.
  */
 final class UnitsInCells {
-    /** Of "2.000 L" and "2,000 L" it is not known whether thousands are parted there or decimals begin. */
-    private static final Pattern PERHAPS_THOUSANDS = Pattern.compile("^\\d{1,3}[.,]\\d{3}(?!\\d)");
+    /**
+     * Of "2.000 L" and "2,000 L" it is not known whether thousands are parted there or decimals begin; behind a nought,
+     * as in "0.875 L", they can only be decimals.
+     */
+    private static final Pattern PERHAPS_THOUSANDS = Pattern.compile("^[1-9]\\d{0,2}[.,]\\d{3}(?!\\d)");
 
     private UnitsInCells() {}
 

@@ -201,7 +201,7 @@ final class FormLines {
         FormSystems twice = FormSystems.of(cells, rows, labels, things, units).orElse(null);
         if (twice != null) {
             twice.otherwise().ifPresentOrElse(row -> asked.add(twice.asked(row)), () -> told.add(twice.told()));
-            return new Stretch(rows, labels, twice.units(), new int[] {twice.metric()}, column);
+            return new Stretch(twice.rows(), labels, twice.units(), new int[] {twice.metric()}, column);
         }
         return new Stretch(
                 rows,

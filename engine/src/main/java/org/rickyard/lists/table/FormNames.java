@@ -76,13 +76,14 @@ final class FormNames {
             if (label != null) {
                 return Optional.of(form.named(label, row, across));
             }
-            label = alone && cells.isBlankBeside(row, labels) ? label(row, labels) : null;
+            boolean title = cells.isBlankBeside(row, labels) || FormSystems.areHeads(cells, row, labels);
+            label = alone && title ? label(row, labels) : null;
             if (label != null) {
-                int[] title = new int[form.rows()];
-                Arrays.fill(title, cells.grid().columns());
-                title[0] = labels;
-                title[first] = labels;
-                return Optional.of(form.named(label, row, title));
+                int[] above = new int[form.rows()];
+                Arrays.fill(above, cells.grid().columns());
+                above[0] = labels;
+                above[first] = labels;
+                return Optional.of(form.named(label, row, above));
             }
         }
         return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.text.AmountText;
@@ -87,9 +88,13 @@ final class FormSystems {
         FormColumns columns = new FormColumns(cells);
         int metric = -1;
         int customary = -1;
+        // Beside "Sprayer" they stand in the first row itself.
+        boolean inFirst = rows.length > 1
+                && things.stream().allMatch(thing -> isOfTwo(cells.grid().words(rows[0], thing)));
         for (int thing : things) {
-            metric = says(columns.head(rows, thing), METRIC) ? thing : metric;
-            customary = says(columns.head(rows, thing), CUSTOMARY) ? thing : customary;
+            String head = inFirst ? cells.grid().words(rows[0], thing) : columns.head(rows, thing);
+            metric = says(head, METRIC) ? thing : metric;
+            customary = says(head, CUSTOMARY) ? thing : customary;
         }
         if (metric < 0 || customary < 0) {
             return Optional.empty();
@@ -103,12 +108,32 @@ final class FormSystems {
                         .filter(column -> column < things.get(0))
                         .findFirst())
                 .orElse(-1);
-        return Optional.of(new FormSystems(cells, rows, labels, metric, customary, units));
+        int[] told = inFirst ? Arrays.copyOfRange(rows, 1, rows.length) : rows;
+        return Optional.of(new FormSystems(cells, told, labels, metric, customary, units));
+    }
+
+    /** Whether a row has the heads of both beside a text, which is then a title: "Sprayer | Metric | Imperial". */
+    static boolean areHeads(FormCells cells, int row, int labels) {
+        List<String> beside = IntStream.range(labels + 1, cells.grid().columns())
+                .filter(column -> !cells.isBlank(row, column))
+                .mapToObj(column -> cells.grid().words(row, column))
+                .toList();
+        return beside.stream().anyMatch(text -> says(text, METRIC))
+                && beside.stream().anyMatch(text -> says(text, CUSTOMARY));
+    }
+
+    private static boolean isOfTwo(String head) {
+        return says(head, METRIC) || says(head, CUSTOMARY);
     }
 
     private static boolean says(String head, Set<String> words) {
         String[] said = Words.normal(head).split(" ");
         return said.length <= WORDS && Arrays.stream(said).anyMatch(words::contains);
+    }
+
+    /** The rows of its labels, without that of the heads. */
+    int[] rows() {
+        return rows;
     }
 
     /** The column that is read. */

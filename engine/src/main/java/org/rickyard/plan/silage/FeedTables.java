@@ -82,10 +82,11 @@ final class FeedTables {
                             new TableColumn.Key(Keys.CLAMP_KEY),
                             new TableColumn.Key(Keys.FEED_HOLDING_KEY),
                             Names.optional(Quantities.AMOUNT, Candidate.typed(Role.STOCK, Stocks.AMOUNT)),
-                            Names.link(Quantities.AMOUNT_DRY, Candidate.typed(Role.STOCK, Stocks.AMOUNT)),
+                            Names.dispensable(Quantities.AMOUNT_DRY, Candidate.typed(Role.STOCK, Stocks.AMOUNT)),
                             Names.link(Quantities.COUNT, Candidate.typed(Role.STOCK, Stocks.COUNT)),
                             Names.link(Quantities.WEIGHT_EACH, Candidate.typed(Role.STOCK, Stocks.WEIGHT_EACH)),
-                            Names.link(Quantities.WEIGHT_EACH_DRY, Candidate.typed(Role.STOCK, Stocks.WEIGHT_EACH)),
+                            Names.dispensable(
+                                    Quantities.WEIGHT_EACH_DRY, Candidate.typed(Role.STOCK, Stocks.WEIGHT_EACH)),
                             Names.link(Quantities.STORE_DM, Candidate.typed(Role.STOCK, Stocks.DM)),
                             Names.optional(Quantities.ALREADY_FED, Candidate.typed(Role.STOCK, Stocks.ALREADY_FED)),
                             new TableColumn.Joined(

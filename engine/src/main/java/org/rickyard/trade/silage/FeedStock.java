@@ -15,6 +15,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
@@ -52,13 +53,14 @@ public final class FeedStock {
             STORED,
             given(
                     AMOUNT,
+                    // Blank, not given: an amount that cannot be read is not passed over for a count of bales.
                     choice(
-                            new Condition.Given(AMOUNT_DRY),
-                            value(AMOUNT_DRY).over(STORE_DM),
+                            new Condition.Blank(AMOUNT_DRY),
                             choice(
-                                    new Condition.Given(WEIGHT_EACH_DRY),
-                                    value(COUNT).times(WEIGHT_EACH_DRY).over(STORE_DM),
-                                    value(COUNT).times(WEIGHT_EACH)))),
+                                    new Condition.Blank(WEIGHT_EACH_DRY),
+                                    value(COUNT).times(WEIGHT_EACH),
+                                    value(COUNT).times(WEIGHT_EACH_DRY).over(STORE_DM)),
+                            value(AMOUNT_DRY).over(STORE_DM))),
             Source.derived("typed; otherwise dry matter ÷ its share, or count × weight of each"),
             "fresh, on the day it was measured",
             List.of(
@@ -102,15 +104,34 @@ public final class FeedStock {
                     .with(ALREADY_FED, 95)
                     .gives(400, Units.T, 0)));
 
-    /** {@code stock-dry-matter}: in hand × dry matter. */
+    private static final Expr FROM_FRESH = value(IN_HAND).times(STORE_DM);
+
+    /** {@code stock-dry-matter}: as typed dry where nothing was fed since, otherwise in hand × dry matter. */
     public static final Formula STOCK_DM = new Formula(
             "stock-dry-matter",
             IN_HAND_DM,
-            value(IN_HAND).times(STORE_DM),
-            Source.derived("fresh × dry matter"),
+            choice(
+                    Condition.all(List.of(new Condition.Blank(ALREADY_FED), new Condition.Blank(AMOUNT))),
+                    choice(
+                            new Condition.Blank(AMOUNT_DRY),
+                            choice(
+                                    new Condition.Blank(WEIGHT_EACH_DRY),
+                                    FROM_FRESH,
+                                    value(COUNT).times(WEIGHT_EACH_DRY)),
+                            value(AMOUNT_DRY)),
+                    FROM_FRESH),
+            Source.derived("dry matter as typed; otherwise, and of what was fed of since, fresh × dry matter"),
             "as it lies; losses at the face are not taken off stock that was measured",
-            List.of(WorkedExample.from(Source.secondHand("agproud.com: 300 t at 33-34 % is 100 t of dry matter"))
-                    .with(IN_HAND, 300)
-                    .with(STORE_DM, 33.5)
-                    .givesWithin(100, Units.T_DM, 2)));
+            List.of(
+                    WorkedExample.from(Source.secondHand("agproud.com: 300 t at 33-34 % is 100 t of dry matter"))
+                            .with(IN_HAND, 300)
+                            .with(STORE_DM, 33.5)
+                            .with(COUNT, 400)
+                            .givesWithin(100, Units.T_DM, 2),
+                    WorkedExample.from(
+                                    Source.secondHand(
+                                            "Greenfield farm, Farmers Journal 216282: 900 bales of 220 kg of dry matter are 198 t"))
+                            .with(COUNT, 900)
+                            .with(WEIGHT_EACH_DRY, 220)
+                            .gives(198, Units.T_DM, 1)));
 }

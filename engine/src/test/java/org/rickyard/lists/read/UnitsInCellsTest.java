@@ -62,6 +62,20 @@ class UnitsInCellsTest {
         }
     }
 
+    /** Nobody parts thousands behind a nought: "0.875 L/min" was a stop. */
+    @Test
+    void behindANoughtAreDecimals() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Sprayer")
+                .row("Machine", "Old sprayer")
+                .row("Type", "sprayer")
+                .row("Nozzle spacing", "0.508 m")
+                .row("Nozzle flow", "0.875 L/min")));
+        assertThat(said(found)).noneMatch(line -> line.startsWith("STOP"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLE_SPACING, 0)).isEqualTo(0.508);
+        assertThat(machines.number(Machines.NOZZLE_FLOW, 0)).isEqualTo(0.875);
+    }
+
     @Test
     void oneThatCannotBeIsSaidToBeSo() {
         assertThat(card("0.5 L").rows(Machines.LIST).state(Machines.TANK, 0)).isEqualTo(ListRows.State.IMPOSSIBLE);

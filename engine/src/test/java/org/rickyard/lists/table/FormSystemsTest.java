@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.SheetOf;
 import org.rickyard.lists.read.ListFinder;
 import org.rickyard.quantity.Units;
@@ -68,6 +69,24 @@ class FormSystemsTest {
         assertThat(clamps.size()).isEqualTo(1);
         assertThat(clamps.number(Clamps.LENGTH, 0)).isEqualTo(40);
         assertThat(clamps.unit(Clamps.LENGTH, 0)).hasValue(Units.M);
+    }
+
+    /** It was read as two sprayers, one called "Metric" and one "Imperial" of 79 m. */
+    @Test
+    void theHeadsMayStandBesideWhatItIs() {
+        FoundLists found = found(new SheetOf("Sprayer")
+                .row("Sprayer", "Metric", "Imperial")
+                .row("Type", "sprayer", "sprayer")
+                .row("Tank", 2000, 440)
+                .row("Working width", 24, 79)
+                .row("Speed", 12, 7.5));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.text(Machines.MACHINE, 0)).isEqualTo("Sprayer");
+        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(24);
+        assertThat(said(found))
+                .anyMatch(line -> line.startsWith("NOTE Sprayer!C2 The figures here say in other units"))
+                .noneMatch(line -> line.startsWith("STOP"));
     }
 
     @Test

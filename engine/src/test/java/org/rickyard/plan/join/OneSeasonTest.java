@@ -44,6 +44,12 @@ class OneSeasonTest {
                 });
     }
 
+    /** Scripts and copies from elsewhere bring days as words. */
+    @Test
+    void daysTypedAsTextCountToo() {
+        assertThat(findings("2025-04-20", "2026-05-20")).hasSize(1);
+    }
+
     @Test
     void theJobsOfOneYearAreNotAskedAbout() {
         assertThat(findings(LocalDate.of(2025, 8, 25), LocalDate.of(2026, 8, 26)))

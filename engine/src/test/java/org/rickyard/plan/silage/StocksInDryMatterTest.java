@@ -32,11 +32,18 @@ class StocksInDryMatterTest {
         assertThat(worked.number("stock-in-hand")).isCloseTo(200, Offset.offset(2.0));
     }
 
+    /** A budget is made in dry matter: only what is said of it fresh asks for its share. */
     @Test
-    void withoutTheShareOfDryMatterItIsWithheldAndAsked() {
+    void withoutTheShareOfDryMatterOnlyTheFreshIsWithheldAndAsked() {
         SeasonBook.Worked worked = of(row("Store", "Kind", "Amount (t DM)", "DM (%)"), 100, null);
 
+        assertThat(worked.number("stock-dry-matter")).isEqualTo(100);
+        assertThat(worked.number("feed-available")).isEqualTo(100);
+        assertThat(of(row("Store", "Kind", "Count", "Weight each (kg DM)"), 900, 220)
+                        .number("stock-dry-matter"))
+                .isCloseTo(198, Offset.offset(1e-9));
         assertThat(worked.result("stock-in-hand").number()).isEmpty();
+        assertThat(worked.result("stock-in-hand").reason()).doesNotContain("amount in store missing");
         assertThat(worked.messages()).anyMatch(message -> message.startsWith("dry matter missing"));
     }
 
@@ -50,17 +57,42 @@ class StocksInDryMatterTest {
                         && finding.cell().map(Object::toString).equals(Optional.of("Stocks!D2")));
     }
 
+    /** What was fed since is told fresh. */
+    @Test
+    void whatWasFedOfItSinceAsksForTheShare() {
+        SeasonBook.Worked worked = of(row("Store", "Kind", "Amount (t DM)", "Already fed (t)"), 100, 20);
+
+        assertThat(worked.result("stock-dry-matter").number()).isEmpty();
+    }
+
+    /** It was passed over for 100 bales of 700 kg. */
+    @Test
+    void anAmountThatCannotBeReadIsNotReckonedFromBales() {
+        for (Object amount : new Object[] {"much", -5}) {
+            SeasonBook.Worked worked = worked(
+                    row("Store", "Kind", "Amount (t DM)", "Count", "Weight each (kg)", "DM (%)"), amount, 100, 700, 28);
+
+            assertThat(worked.result("stock-in-hand").reason()).contains("amount in store, dry matter");
+            assertThat(worked.result("stock-dry-matter").number()).isEmpty();
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
+
     private static SeasonBook.Worked of(Object[] headers, Object... figures) {
+        SeasonBook.Worked worked = worked(headers, figures);
+        assertThat(worked.findings()).noneMatch(finding -> finding.severity() == Severity.STOP);
+        assertThat(worked.differences()).isEmpty();
+        return worked;
+    }
+
+    private static SeasonBook.Worked worked(Object[] headers, Object... figures) {
         Object[] store = new Object[headers.length];
         store[0] = "Stack";
         store[1] = "bales";
         System.arraycopy(figures, 0, store, 2, figures.length);
-        SeasonBook.Worked worked = new SeasonBook()
+        return new SeasonBook()
                 .sheet("Stocks", headers, store)
                 .sheet("Herds", row("Group", "Head", "Intake (kg DM/day)", "Days"), row("Cows", 40, 10, 100))
                 .run();
-        assertThat(worked.findings()).noneMatch(finding -> finding.severity() == Severity.STOP);
-        assertThat(worked.differences()).isEmpty();
-        return worked;
     }
 }
