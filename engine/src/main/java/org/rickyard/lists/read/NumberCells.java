@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.Products;
@@ -177,11 +178,14 @@ final class NumberCells implements CellReader {
         if (cut.isPresent()) {
             return cell.readFromText(cut.getAsDouble(), Units.ONE);
         }
-        OptionalDouble own = cell.isOnForm() && cell.unit() == null
-                ? UnitsInCells.figure(text, spec, unit, customary)
-                : OptionalDouble.empty();
+        // Of what is yielded the basis beside it tells whether its unit is of dry matter; it is no other unit.
+        Unit label = cell.unit() == null
+                ? unit
+                : spec.equals(Fields.YIELD) ? cell.unit().unit() : null;
+        OptionalDouble own =
+                cell.isOnForm() ? UnitsInCells.figure(text, spec, label, customary) : OptionalDouble.empty();
         if (own.isPresent()) {
-            return cell.readFromText(own.getAsDouble(), unit);
+            return cell.readFromText(own.getAsDouble(), label);
         }
         return notANumber(cell, text);
     }

@@ -74,23 +74,32 @@ record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> fi
     }
 
     private SheetTables with(Form form, Form.Reading reading, Set<ListSpec> listed, List<SheetTables> all) {
+        // Whether its title names one that is listed, or is the title of a card of one of them, is not known.
+        if (reading.unnamed().isPresent()
+                && reading.tables().stream()
+                        .anyMatch(table -> table.chief() == Machines.LIST
+                                && listed.contains(Machines.LIST)
+                                && !isNamed(table, all))) {
+            return with(form, List.of(), List.of(reading.unnamed().get()));
+        }
         if (reading.tables().stream().noneMatch(table -> isListed(table, listed))) {
             return with(form, reading.tables(), reading.findings());
         }
         // A field may be listed, and still the job that its card tells be another.
-        boolean known = reading.tables().stream().allMatch(table -> {
-            if (table.role(Jobs.LIST) != null) {
-                return false;
-            }
-            List<ColumnSpec> name = table.chief().identity().subList(0, 1);
-            Set<String> names = all.stream()
-                    .flatMap(sheet -> sheet.tables.stream())
-                    .filter(other -> other.role(table.chief()) != null)
-                    .flatMap(other -> named(other, name))
-                    .collect(Collectors.toSet());
-            return named(table, name).allMatch(names::contains);
-        });
+        boolean known =
+                reading.tables().stream().allMatch(table -> table.role(Jobs.LIST) == null && isNamed(table, all));
         return known ? with(form, List.of(), List.of(form.listed())) : this;
+    }
+
+    /** Whether all that a table of a form tells of are in tables of other sheets, by their names. */
+    private static boolean isNamed(FoundTable table, List<SheetTables> all) {
+        List<ColumnSpec> name = table.chief().identity().subList(0, 1);
+        Set<String> names = all.stream()
+                .flatMap(sheet -> sheet.tables.stream())
+                .filter(other -> other.role(table.chief()) != null)
+                .flatMap(other -> named(other, name))
+                .collect(Collectors.toSet());
+        return named(table, name).allMatch(names::contains);
     }
 
     /** With what was read of a form, and what is said of it in the place of that it is not read. */

@@ -2,6 +2,7 @@ package org.rickyard.lists.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -14,8 +15,13 @@ public final class Form {
      *
      * @param tables the lists that were read from it; none if it could not be read
      * @param findings what is to be said of them, or why there are none
+     * @param unnamed how it is said that it is not read for want of a name, where only its title gave it one
      */
-    public record Reading(List<FoundTable> tables, List<Finding> findings) {}
+    public record Reading(List<FoundTable> tables, List<Finding> findings, Optional<Finding> unnamed) {
+        Reading(List<FoundTable> tables, List<Finding> findings) {
+            this(tables, findings, Optional.empty());
+        }
+    }
 
     private final Grid grid;
     private final ListOnItsSide list;
@@ -62,19 +68,22 @@ public final class Form {
             tables.addAll(finder.find(part.rows()));
             lacking.addAll(finder.lackedBy(list.spec()));
         }
-        if (tables.stream().allMatch(table -> table.count() == 0)) {
+        boolean unnamed = tables.stream().allMatch(table -> table.count() == 0);
+        if (unnamed) {
             FormNames.of(new FormCells(grid, vocabularies), list.spec(), lacking)
                     .ifPresent(names -> readNamed(names, vocabularies, firstWords, tables, findings));
         }
         if (tables.stream().allMatch(table -> table.count() == 0)) {
-            return new Reading(
-                    List.of(),
-                    List.of(list.notRead(
-                            grid, beside, lacking.stream().distinct().toList())));
+            return new Reading(List.of(), List.of(lacks(lacking)));
         }
         findings.add(0, list.read(grid));
         findings.addAll(lines.told());
-        return new Reading(tables, findings);
+        boolean titled = unnamed && lines.turned().get(0).things() == 1;
+        return new Reading(tables, findings, titled ? Optional.of(lacks(lacking)) : Optional.empty());
+    }
+
+    private Finding lacks(List<String> lacking) {
+        return list.notRead(grid, beside, lacking.stream().distinct().toList());
     }
 
     /** Reads it once more, with names that no label says. */

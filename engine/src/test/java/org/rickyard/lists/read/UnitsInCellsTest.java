@@ -76,6 +76,19 @@ class UnitsInCellsTest {
         assertThat(machines.number(Machines.NOZZLE_FLOW, 0)).isEqualTo(0.875);
     }
 
+    /** A stop said: "40 t/ha" is 40 t/ha. */
+    @Test
+    void aYieldIsReadInTheUnitOfItsBasis() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Field")
+                .row("Field", "Top")
+                .row("Crop", "grass")
+                .row("Area", "5 ha")
+                .row("Yield", "40 t/ha")
+                .row("Yield basis", "standing fresh")));
+        assertThat(found.rows(Fields.LIST).number(Fields.YIELD, 0)).isEqualTo(40);
+        assertThat(said(found)).noneMatch(line -> line.startsWith("STOP"));
+    }
+
     @Test
     void oneThatCannotBeIsSaidToBeSo() {
         assertThat(card("0.5 L").rows(Machines.LIST).state(Machines.TANK, 0)).isEqualTo(ListRows.State.IMPOSSIBLE);

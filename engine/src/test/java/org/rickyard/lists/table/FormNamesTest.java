@@ -53,6 +53,27 @@ class FormNamesTest {
                 .noneMatch(line -> line.startsWith("STOP") || line.startsWith("CAUTION"));
     }
 
+    /** It was read as a second sprayer called "Sprayer card". */
+    @Test
+    void besideAListTheTitleOfACardIsNoFurtherMachine() {
+        SheetOf list = new SheetOf("Machines")
+                .row("Machine", "Type", "Working width (m)", "Speed (km/h)")
+                .row("Boom 24", "sprayer", 24, 10);
+        FoundLists found = found(list, sprayer("Sprayer card"));
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(said(found)).anyMatch(line -> line.startsWith("CAUTION Card!") && line.contains("not read"));
+        assertThat(found(sprayer("Sprayer card")).rows(Machines.LIST).size()).isEqualTo(1);
+    }
+
+    private static SheetOf sprayer(String title) {
+        return new SheetOf("Card")
+                .row(title)
+                .row("Type", "sprayer")
+                .row("Working width (m)", 30)
+                .row("Speed (km/h)", 12)
+                .row("Tank (L)", 3000);
+    }
+
     /** The name of a farm is none of a clamp, nor is there one for each of two. */
     @Test
     void whatSaysNothingOfTheThingIsNoName() {
