@@ -6,9 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Name;
@@ -31,15 +28,10 @@ class LostMarksTest {
     private static Runs.Run again;
 
     @BeforeAll
-    static void aRunOverAWorkbookThatSaysNothingOfOurs() throws IOException, OpenXML4JException {
+    static void aRunOverAWorkbookThatSaysNothingOfOurs() throws IOException {
         first = Runs.run(TestBooks.smallFarm(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"));
         try (ClientBook book = ClientBook.open(first.file())) {
-            PackagePart workbook = book.poi().getPackagePart();
-            PackageRelationship link =
-                    workbook.getRelationshipsByType(LostRecordTest.RECORD).getRelationship(0);
-            PackagePart record = workbook.getRelatedPart(link);
-            workbook.removeRelationship(link.getId());
-            book.poi().getPackage().removePart(record);
+            ClientBook.dropRecord(book.poi());
             for (Name name : List.copyOf(book.poi().getAllNames())) {
                 book.poi().removeName(name);
             }

@@ -9,9 +9,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -82,7 +79,7 @@ class NumbersLeftBehindTest extends AfterAFirstRun {
     @Test
     void aPageWhoseMarkIsGoneIsNoList() throws IOException {
         Path changed = changed(out(), book -> {
-            withoutRecord(book);
+            ClientBook.dropRecord(book);
             for (XSSFName name : List.copyOf(book.getAllNames())) {
                 if (isMark(name.getNameName()) && name.getRefersToFormula().startsWith("\"basis")) {
                     book.removeName(name);
@@ -103,19 +100,6 @@ class NumbersLeftBehindTest extends AfterAFirstRun {
         return figures;
     }
 
-    private static void withoutRecord(XSSFWorkbook book) {
-        try {
-            PackagePart workbook = book.getPackagePart();
-            PackageRelationship link =
-                    workbook.getRelationshipsByType(LostRecordTest.RECORD).getRelationship(0);
-            PackagePart record = workbook.getRelatedPart(link);
-            workbook.removeRelationship(link.getId());
-            book.getPackage().removePart(record);
-        } catch (OpenXML4JException e) {
-            throw new AssertionError(e);
-        }
-    }
-
     private static boolean isMark(String name) {
         return name.equals(OurSheets.MARKER) || name.equals(OurSheets.KEPT_MARKER);
     }
@@ -133,8 +117,7 @@ class NumbersLeftBehindTest extends AfterAFirstRun {
         assertThat(twice.messages()).isEqualTo(once.messages());
         assertThat(Files.mismatch(twice.file(), once.file())).isEqualTo(-1);
         // A script has saved it since, and the list was no longer read: "written by a run", it was said.
-        Runs.Run later = Runs.run(
-                changed(once.file(), NumbersLeftBehindTest::withoutRecord), folder.resolve("after a script.xlsx"));
+        Runs.Run later = Runs.run(changed(once.file(), ClientBook::dropRecord), folder.resolve("after a script.xlsx"));
         assertThat(later.messages()).isEqualTo(once.messages());
         assertThat(values(later)).isEqualTo(values(once));
     }
