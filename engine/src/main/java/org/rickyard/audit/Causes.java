@@ -362,6 +362,10 @@ public final class Causes {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
         Optional<CellAddress> cell = links.address(row);
+        Optional<CellAddress> blank = links.blankOfAnotherQuantity(row);
+        if (blank.isPresent()) {
+            return Cause.blank(name, blank);
+        }
         return switch (links.state(row)) {
             case NO_COLUMN ->
                 new Cause(name + " missing: " + WhereToType.of(links, symbol, row), cell, Kind.MISSING)

@@ -218,6 +218,21 @@ public final class LinkCells {
         return Optional.empty();
     }
 
+    /**
+     * Where nothing is linked to: the blank cell of the column that holds it, though by its unit another quantity, fresh
+     * weight for dry matter. Filled in, it answers.
+     */
+    public Optional<CellAddress> blankOfAnotherQuantity(int row) {
+        for (int i = 0; i < columns.length && !exists(row); i++) {
+            if (columns[i] != null
+                    && listRows[i][row] >= 0
+                    && columns[i].state(listRows[i][row]) == ListRows.State.BLANK) {
+                return columns[i].address(listRows[i][row]);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Where nothing is linked to: the list that has a column for it, and no row that belongs to this one. */
     public Optional<ListSpec> listWithoutRow(int row) {
         for (int i = 0; i < columns.length && !exists(row); i++) {

@@ -3,6 +3,7 @@ package org.rickyard.plan.silage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,16 @@ class StocksInDryMatterTest {
         assertThat(worked.result("stock-in-hand").number()).isEmpty();
         assertThat(worked.result("stock-in-hand").reason()).doesNotContain("amount in store missing");
         assertThat(worked.messages()).anyMatch(message -> message.startsWith("dry matter missing"));
+    }
+
+    @Test
+    void aBlankInItsColumnIsWhatIsMissing() {
+        SeasonBook.Worked worked = of(row("Store", "Kind", "Count", "Weight each (kg DM)", "DM (%)"), 80, null, 86);
+
+        assertThat(worked.result("stock-in-hand").number()).isEmpty();
+        assertThat(worked.findings())
+                .anyMatch(finding -> finding.message().startsWith("weight each missing")
+                        && finding.cell().map(Object::toString).equals(Optional.of("Stocks!D2")));
     }
 
     /** What was fed since is told fresh. */
