@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.text.AmountText;
@@ -153,7 +154,7 @@ final class FormSystems {
 
     private boolean agree(int row) {
         Heading heading = cells.heading(row, labels);
-        if (heading == null || cells.isBlank(row, customary)) {
+        if (heading == null || heading.column() == Fields.NOTES || cells.isBlank(row, customary)) {
             return true;
         }
         String here = cells.grid().words(row, metric);

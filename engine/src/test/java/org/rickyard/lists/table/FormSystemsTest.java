@@ -79,7 +79,10 @@ class FormSystemsTest {
                 .row("Type", "sprayer", "sprayer")
                 .row("Tank", 2000, 440)
                 .row("Working width", 24, 79)
-                .row("Speed", 12, 7.5));
+                .row("Speed", 12, 7.5)
+                // What is noted is no figure that must agree.
+                .row("Notes", "new hoses", "US gallons")
+                .row("Number of nozzles", 48, 48));
         ListRows machines = found.rows(Machines.LIST);
         assertThat(machines.size()).isEqualTo(1);
         assertThat(machines.text(Machines.MACHINE, 0)).isEqualTo("Sprayer");
