@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.text.HeaderText;
 
 /** Labels of a form that are types of machines, each beside the name of one: "Combine" beside "Old 5". */
 final class TypeLabels {
@@ -47,7 +46,7 @@ final class TypeLabels {
     private int readMachine(Vocabulary machines, Heading[] headings, int[] types) {
         boolean named = IntStream.range(0, headings.length)
                 .filter(i -> labels[first + i] != null)
-                .filter(i -> IntStream.of(types).noneMatch(type -> type == i) || isName(machines, labels[first + i]))
+                .filter(i -> IntStream.of(types).noneMatch(type -> type == i) || machines.isName(labels[first + i]))
                 .anyMatch(i -> isCertain(headings[i]) && headings[i].column() == Machines.MACHINE);
         if (named || types.length == 0) {
             return 0;
@@ -81,12 +80,6 @@ final class TypeLabels {
 
     private String type(Vocabulary machines, int place) {
         return machines.wholeWord(Machines.MACHINE, labels[first + place]);
-    }
-
-    /** Whether a label names machines whatever stands beside it. */
-    private static boolean isName(Vocabulary machines, String label) {
-        Heading heading = machines.read(HeaderText.of(label));
-        return isCertain(heading) && heading.column() == Machines.MACHINE;
     }
 
     private static boolean isCertain(Heading heading) {

@@ -392,7 +392,8 @@ public final class Vocabulary {
                 && (type.equals(HeaderText.of(label).normal()) || mayNameRows(label) || isName(label));
     }
 
-    private boolean isName(String label) {
+    /** Whether a label names machines whatever stands beside it. */
+    boolean isName(String label) {
         Heading heading = read(HeaderText.of(label));
         return heading != null && heading.isCertain() && heading.column() == Machines.MACHINE;
     }

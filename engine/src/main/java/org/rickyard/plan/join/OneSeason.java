@@ -22,8 +22,7 @@ public final class OneSeason {
         Day last = null;
         for (int row = 0; row < jobs.size(); row++) {
             for (ColumnSpec column : List.of(Jobs.EARLIEST, Jobs.LATEST)) {
-                ListRows.State state = jobs.state(column, row);
-                if (state == ListRows.State.GIVEN || state == ListRows.State.READ_FROM_TEXT) {
+                if (jobs.gives(column, row)) {
                     double day = jobs.number(column, row);
                     first = first == null || day < first.day() ? new Day(day, column, row) : first;
                     last = last == null || day > last.day() ? new Day(day, column, row) : last;

@@ -47,6 +47,8 @@ public final class FeedStock {
             Units.PERCENT,
             Source.commonPractice("judgement: bales are weighed by sample, and amounts are rounded"));
 
+    private static final Expr DRY_OF_BALES = value(COUNT).times(WEIGHT_EACH_DRY);
+
     /** Fresh feed in store: typed, otherwise from the dry matter typed, otherwise count × weight of each. */
     public static final Formula STORE = new Formula(
             "store-amount",
@@ -59,7 +61,7 @@ public final class FeedStock {
                             choice(
                                     new Condition.Blank(WEIGHT_EACH_DRY),
                                     value(COUNT).times(WEIGHT_EACH),
-                                    value(COUNT).times(WEIGHT_EACH_DRY).over(STORE_DM)),
+                                    DRY_OF_BALES.over(STORE_DM)),
                             value(AMOUNT_DRY).over(STORE_DM))),
             Source.derived("typed; otherwise dry matter ÷ its share, or count × weight of each"),
             "fresh, on the day it was measured",
@@ -114,10 +116,7 @@ public final class FeedStock {
                     Condition.all(List.of(new Condition.Blank(ALREADY_FED), new Condition.Blank(AMOUNT))),
                     choice(
                             new Condition.Blank(AMOUNT_DRY),
-                            choice(
-                                    new Condition.Blank(WEIGHT_EACH_DRY),
-                                    FROM_FRESH,
-                                    value(COUNT).times(WEIGHT_EACH_DRY)),
+                            choice(new Condition.Blank(WEIGHT_EACH_DRY), FROM_FRESH, DRY_OF_BALES),
                             value(AMOUNT_DRY)),
                     FROM_FRESH),
             Source.derived("dry matter as typed; otherwise, and of what was fed of since, fresh × dry matter"),
